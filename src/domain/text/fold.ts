@@ -1,0 +1,53 @@
+/**
+ * Folding of texts for search and order. Both engines store and compare what is made here, so that they agree.
+ * `foldVersion` goes up whenever a result changes; derived data that carries an older one is remade.
+ */
+export const foldVersion = 1;
+
+/** Longest sort key, in UTF-16 units: enough to order titles, short enough for an index. */
+const longestSortKey = 120;
+
+const letters: Readonly<Record<string, string>> = {
+  æ: 'ae',
+  œ: 'oe',
+  ß: 'ss',
+  ø: 'o',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ł: 'l',
+  ħ: 'h',
+  ı: 'i',
+  ſ: 's',
+  ς: 'σ',
+  v: 'u',
+  j: 'i',
+};
+
+const marks = /\p{M}+/gu;
+const words = /[\p{L}\p{N}]+/gu;
+const withoutSpaces = /\p{sc=Han}|\p{sc=Hiragana}|\p{sc=Katakana}|\p{sc=Thai}/u;
+const special = /[æœßøđðþłħıſςvj]/g;
+
+/**
+ * Words of a text without case, accents and marks; ligatures and long s resolved; u and v, i and j taken as one letter,
+ * as printers did. Scripts written without spaces give pairs of neighbouring characters. In the order of the text.
+ */
+export function foldTokens(text: string): string[] {
+  const plain = text.normalize('NFKD').replace(marks, '').toLowerCase().replace(special, letter => letters[letter]!);
+  const found = plain.match(words) ?? [];
+  return withoutSpaces.test(plain) ? found.flatMap(pairs) : found;
+}
+
+/** Key by which a text is ordered and compared as a whole: its tokens, one space between. Empty if it has no letters. */
+export function sortKey(text: string): string {
+  const key = foldTokens(text).join(' ');
+  return key.length <= longestSortKey ? key : key.slice(0, longestSortKey);
+}
+
+function pairs(word: string): string[] {
+  if (!withoutSpaces.test(word)) return [word];
+  const characters = [...word];
+  if (characters.length === 1) return [word];
+  return characters.slice(1).map((character, i) => characters[i]! + character);
+}

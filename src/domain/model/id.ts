@@ -6,7 +6,9 @@ const alphabet = '0123456789abcdefghjkmnpqrstvwxyz';
 const made = new RegExp(`^[${alphabet}]{13}$`);
 const byHand = /^[a-z0-9]+(?:-[a-z0-9]+)+$/;
 
-const kindOfPrefix = new Map<string, KindName>([...recordKindNames, ...claimKindNames].map(kind => [kind.toLowerCase(), kind]));
+const kindOfPrefix = new Map<string, KindName>(
+  [...recordKindNames, ...claimKindNames].map(kind => [kind.toLowerCase(), kind]),
+);
 
 /**
  * A new id: the kind in lower case, a hyphen, 12 characters from `random` and a check character.
@@ -34,7 +36,8 @@ export function checkId(id: string): KindName {
   const rest = kind === undefined ? '' : id.slice(kind.length + 1);
   if (kind !== undefined && made.test(rest)) {
     const expected = checkCharacter(rest.slice(0, 12));
-    if (rest[12] !== expected) throw new PlatestemmaError('ID_MISTYPED', `"${id}" is mistyped: its last character does not fit the others`);
+    if (rest[12] !== expected)
+      throw new PlatestemmaError('ID_MISTYPED', `"${id}" is mistyped: its last character does not fit the others`);
     return kind;
   }
   if (kind !== undefined && byHand.test(rest)) return kind;

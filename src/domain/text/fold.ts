@@ -34,7 +34,11 @@ const special = /[æœßøđðþłħıſςvj]/g;
  * as printers did. Scripts written without spaces give pairs of neighbouring characters. In the order of the text.
  */
 export function foldTokens(text: string): string[] {
-  const plain = text.normalize('NFKD').replace(marks, '').toLowerCase().replace(special, letter => letters[letter]!);
+  const plain = text
+    .normalize('NFKD')
+    .replace(marks, '')
+    .toLowerCase()
+    .replace(special, letter => letters[letter]!);
   const found = plain.match(words) ?? [];
   return withoutSpaces.test(plain) ? found.flatMap(pairs) : found;
 }

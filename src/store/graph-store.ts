@@ -1,0 +1,256 @@
+import type { KindName, RecordKindName } from '../domain/model/kinds.ts';
+import type { AnyRow, Origin, Stamped } from '../domain/model/row.ts';
+
+/**
+ * The port to a store: what every engine must do, and all that the questions may ask of one. Nothing above it knows
+ * which engine runs.
+ *
+ * Laws for every method:
+ * - Ids are compared as they are; an id that is not there gives `undefined` (or an empty list) in its place.
+ * - Answers to a list of ids have its length and order.
+ * - Every list has one total order, named with the method; nothing is cut without saying so.
+ * - Reads see all writes whose promise has resolved before they were asked.
+ * - After `close` every method rejects with STORE_UNREACHABLE. Closing twice is allowed.
+ * - What an adapter is given has been checked above it (checked-graph-store.ts) and may be trusted.
+ */
+export interface GraphStore {
+  /** Rows by id, records and claims alike. */
+  rows(ids: readonly string[], view?: View): Promise<readonly (Stamped<AnyRow> | undefined)[]>;
+
+  /**
+   * Rows that hold one of the ids in a role or field: for each id, all rows linked through one of `via`, each row once,
+   * ordered by id.
+   */
+  linked(ids: readonly string[], via: readonly Via[], view?: View): Promise<readonly (readonly Stamped<AnyRow>[])[]>;
+
+  /** Records of a kind by (sort key, id), from after the given position. Records without a sort key come first (key ''). */
+  list(kind: RecordKindName, after: ListPosition | undefined, limit: number): Promise<readonly Listed[]>;
+
+  /** How many records of a kind there are now. */
+  count(kind: RecordKindName): Promise<number>;
+
+  /**
+   * Candidates of a search, best class first, each record in its best class only; within a class in order of (sort
+   * key, id), except that a class with more than `cap` candidates gives some `cap` of them and sets `cut`.
+   */
+  search(asked: SearchAsked): Promise<SearchFound>;
+
+  /** Ids of the records taken from the given places, and the digest of what was taken. */
+  byOrigin(origins: readonly Origin[]): Promise<readonly (OriginFound | undefined)[]>;
+
+  /** Records taken under these keys from any source, ordered by (source): the same record may come from two. */
+  byOriginKey(keys: readonly string[]): Promise<readonly (readonly (Origin & OriginFound)[])[]>;
+
+  /** Origins of each record, ordered by (source, key). */
+  originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]>;
+
+  /**
+   * How many editions share each window, over all editions or those that pass the filter. Only regular editions (see
+   * EditionWindow); in no particular order. The irregular ones are counted in `irregular`.
+   */
+  windowGroups(filter: EditionFilter): Promise<WindowGroups>;
+
+  /** Ids of the editions in any of the windows that pass the filter, by id, from after `after`; at most `limit`. */
+  editionsInWindows(
+    windows: readonly WindowKey[],
+    filter: EditionFilter,
+    after: string | undefined,
+    limit: number,
+  ): Promise<readonly string[]>;
+
+  /** Editions that pass the filter by (sort key of the title, id), from after the position, each with its window. */
+  editionsByTitle(
+    filter: EditionFilter,
+    after: ListPosition | undefined,
+    limit: number,
+  ): Promise<readonly EditionWithWindow[]>;
+
+  /** Ids of the irregular editions that pass the filter, by id. */
+  irregularEditions(filter: EditionFilter): Promise<readonly string[]>;
+
+  /** All versions of a row, oldest first. */
+  versions(id: string): Promise<readonly Stamped<AnyRow>[]>;
+
+  /** Change sets by number. */
+  changeSets(numbers: readonly number[]): Promise<readonly (ChangeSet | undefined)[]>;
+
+  /** Number of the last change set; 0 in a new store. */
+  lastChangeSet(): Promise<number>;
+
+  /** Rows valid now, by id, from after `after`: every record and claim once. For export, checks and remaking. */
+  scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]>;
+
+  /** Editions with their windows as stored, for `check`: by id. */
+  windowsOf(ids: readonly string[]): Promise<readonly (EditionWindow | undefined)[]>;
+
+  /** Links of an intake that wait for a record that has not come yet, by (source, key) of the record awaited. */
+  awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]>;
+
+  /** Where an intake stood when it last wrote, or undefined. */
+  checkpoint(intake: string): Promise<Checkpoint | undefined>;
+
+  /**
+   * Writes a batch whole or not at all, as one change set, and resolves when it is safe on disk. A batch that puts and
+   * removes nothing makes no change set (its checkpoint is still kept) and answers the last number.
+   * @throws STORE_BUSY, STORE_FULL, STORE_READ_ONLY
+   */
+  write(batch: WriteBatch): Promise<WriteReceipt>;
+
+  /** State of the store itself, for `check` and `/ready`. */
+  facts(): Promise<StoreFacts>;
+
+  close(): Promise<void>;
+}
+
+/** The graph as it was after a change set; absent: now. */
+export interface View {
+  readonly asOf?: number;
+}
+
+export interface Via {
+  readonly kind: KindName;
+  /** Role of the claim, or field of the record, that holds the id. */
+  readonly name: string;
+}
+
+/** Place in a list ordered by (sort key, id). */
+export interface ListPosition {
+  readonly sort: string;
+  readonly id: string;
+}
+
+export type Listed = ListPosition;
+
+/** What a text is searched for, already folded. `tokens` is never empty. */
+export interface SearchAsked {
+  /** Sort key of the whole text. */
+  readonly whole: string;
+  readonly tokens: readonly string[];
+  /** Only these kinds; empty: all. */
+  readonly kinds: readonly RecordKindName[];
+  /** Most candidates a class may give. */
+  readonly cap: number;
+}
+
+/** WHOLE: the sort key equals; BEGINNING: it begins with the text; WORDS: all tokens; PREFIX: all, the last as a beginning; SOME: at least one token. */
+export type MatchClass = 'WHOLE' | 'BEGINNING' | 'WORDS' | 'PREFIX' | 'SOME';
+
+export interface SearchCandidate extends ListPosition {
+  readonly kind: RecordKindName;
+  readonly match: MatchClass;
+}
+
+export interface SearchFound {
+  readonly candidates: readonly SearchCandidate[];
+  /** A class had more candidates than were given. */
+  readonly cut: boolean;
+}
+
+export interface OriginFound {
+  readonly id: string;
+  /** Digest of what was taken from there, as the intake made it. */
+  readonly digest: string;
+}
+
+/**
+ * What reach needs of an edition, derived from its claims under the default basis.
+ * `profile` names its outlets (see questions/edition-window.ts); `first` and `last` are recorded day bounds of
+ * publication, absent = open. An irregular edition (dates of several parts, alternatives, contradictions, access
+ * claims) has `regular: false` and is worked from its claims each time.
+ */
+export interface WindowKey {
+  readonly profile: string;
+  readonly dateClass: 'IMPRINT' | 'ANNUAL' | 'OTHER';
+  readonly first?: number;
+  readonly last?: number;
+}
+
+export interface EditionWindow extends WindowKey {
+  readonly edition: string;
+  readonly regular: boolean;
+}
+
+export interface EditionWithWindow extends ListPosition {
+  readonly window: EditionWindow;
+}
+
+export interface WindowGroups {
+  readonly groups: readonly (WindowKey & { readonly count: number })[];
+  readonly irregular: number;
+}
+
+/** All conditions must hold; an absent one does not limit. */
+export interface EditionFilter {
+  /** Form of the work, by SDL name. */
+  readonly form?: string;
+  /** Language among those of the edition. */
+  readonly language?: string;
+  readonly illustrated?: boolean;
+  readonly work?: string;
+  /** Id of a Place that an Imprint of the edition names. */
+  readonly place?: string;
+  /** Iconclass notation; the edition, its work, or a plate present in it is depicted with it or a narrower one. */
+  readonly subject?: string;
+}
+
+export interface ChangeSet {
+  readonly number: number;
+  /** Instant, ISO 8601 in UTC. */
+  readonly moment: string;
+  readonly who: string;
+  readonly why: string;
+  /** Run of an intake that several change sets belong to. */
+  readonly batch?: string;
+}
+
+export interface AwaitedLink {
+  /** Origin of the record awaited. */
+  readonly origin: Origin;
+  /** The claim to be made when it comes; the role named `role` is empty. */
+  readonly claim: AnyRow;
+  readonly role: string;
+}
+
+export interface Checkpoint {
+  /** Records of the source that have been dealt with, counted from its beginning. */
+  readonly records: number;
+  /** The report so far, as the intake keeps it. */
+  readonly report: unknown;
+}
+
+export interface WriteBatch {
+  readonly changeSet: Omit<ChangeSet, 'number'>;
+  readonly put: readonly PutRow[];
+  /** Windows of editions that this batch touched; replaces what was there. */
+  readonly windows?: readonly EditionWindow[];
+  readonly origins?: readonly (Origin & OriginFound)[];
+  readonly await?: readonly AwaitedLink[];
+  /** Awaited links that this batch makes: all that wait for these origins are removed. */
+  readonly arrived?: readonly Origin[];
+  readonly checkpoint?: Checkpoint & { readonly intake: string };
+}
+
+/** A new row, or the next version of an old one: the version before is closed in the same change set. */
+export interface PutRow {
+  readonly row: AnyRow;
+  /** Records: sort key of the label ('' if it has none) and tokens by which it is found. Claims: absent. */
+  readonly sort?: string;
+  readonly tokens?: readonly string[];
+}
+
+export interface WriteReceipt {
+  /** Number of the change set written, or of the last one where nothing was. */
+  readonly changeSet: number;
+}
+
+export interface StoreFacts {
+  readonly engine: string;
+  /** Number of the newest schema migration that the store has. */
+  readonly schema: number;
+  readonly foldVersion: number;
+  readonly records: number;
+  readonly claims: number;
+  readonly bytes: number;
+  /** Bytes of the write-ahead log, where there is one. */
+  readonly logBytes?: number;
+}

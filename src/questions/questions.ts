@@ -1,0 +1,171 @@
+import type { DayRange } from '../domain/dates/day-bounds.ts';
+import type { RecordKindName } from '../domain/model/kinds.ts';
+import type { ChangeSet, EditionFilter, ListPosition, MatchClass } from '../store/graph-store.ts';
+import type { ConventionUse, Grounds, Reason } from './grounds.ts';
+import type { Page, PageAsked } from './page.ts';
+
+/** All that can be asked. The API and the command line know questions only through this. */
+export interface Questions {
+  /** @throws INPUT_INVALID, DATE_UNREADABLE, KIND_MISMATCH, ID_MISTYPED */
+  reach(asked: ReachAsked): Promise<Reach>;
+  /** @throws INPUT_INVALID if the text has no letter or digit */
+  search(asked: SearchQuestion): Promise<SearchAnswer>;
+  /** @throws INPUT_INVALID for an unknown style or a record that cannot be cited yet; NOT_FOUND */
+  citation(asked: CitationAsked): Promise<Citations>;
+  history(id: string, page: PageAsked<number>): Promise<Page<Change, number>>;
+  /** Change sets after a number, oldest first. */
+  changes(page: PageAsked<number>): Promise<Page<ChangeSet, number>>;
+  /** Conventions in force, by key: the defaults, and those of the store in their place. */
+  conventions(): Promise<readonly ConventionInForce[]>;
+}
+
+export interface ConventionInForce extends ConventionUse {
+  readonly value: unknown;
+  readonly unit: string;
+  readonly source: string;
+  readonly doc: string;
+}
+
+export type ReachVerdict = 'IN_EVERY_CASE' | 'IN_SOME_CASES' | 'IN_NO_CASE' | 'CONTRADICTORY';
+export type ReachOrder = 'ROOM' | 'DATE' | 'TITLE';
+
+/** Exactly one of the four. */
+export interface WhoOrWhere {
+  readonly workshop?: string;
+  readonly agent?: string;
+  readonly place?: string;
+  readonly placeName?: string;
+}
+
+/** `at` may be left out where `piece` is given: its workshop. Either `by` or `piece` says when. */
+export interface ReachAsked {
+  readonly at?: WhoOrWhere;
+  /** EDTF: the day of the object lies somewhere within these bounds. */
+  readonly by?: string;
+  readonly piece?: string;
+  readonly filter?: EditionFilter;
+  readonly order?: ReachOrder;
+  readonly page: PageAsked<ReachPosition>;
+  /** Count editions by place and by decade too. */
+  readonly tallies?: boolean;
+}
+
+/** Keys of the order asked for. */
+export type ReachPosition =
+  | { readonly order: 'ROOM'; readonly verdict: number; readonly margin: number; readonly id: string }
+  | { readonly order: 'DATE'; readonly first: number; readonly last: number; readonly id: string }
+  | { readonly order: 'TITLE'; readonly sort: string; readonly id: string };
+
+export interface Reach {
+  /** Where the question was asked about, as read: names of places with their days. */
+  readonly target: { readonly label: string; readonly places: readonly string[] };
+  /** Day of the object as used for the verdicts. */
+  readonly objectDay: DayRange;
+  readonly counts: ReachCounts;
+  readonly rows: Page<ReachRow, ReachPosition>;
+  readonly grounds: Grounds;
+}
+
+export interface ReachCounts {
+  readonly inEveryCase: number;
+  readonly inSomeCases: number;
+  readonly inNoCase: number;
+  readonly contradictory: number;
+  /** Largest first, then by id of the place; an edition of two places counts at each. Absent unless asked for. */
+  readonly byPlace?: readonly (VerdictCounts & { readonly place: string | undefined })[];
+  /** By first year of the decade of the earliest day; `undefined` = no earliest day. Ascending. Absent unless asked for. */
+  readonly byDecade?: readonly (VerdictCounts & { readonly decade: number | undefined })[];
+  /** Rows of this page whose verdict with linked dates differs from that on the edition's own dates. */
+  readonly differOnPage: number;
+}
+
+export interface VerdictCounts {
+  readonly inEveryCase: number;
+  readonly inSomeCases: number;
+  readonly inNoCase: number;
+  readonly contradictory: number;
+}
+
+/** Room in days: `every` = before the object's first day, `some` = before its last; negative: days short; absent: open. */
+export interface MarginDays {
+  readonly every?: number | undefined;
+  readonly some?: number | undefined;
+}
+
+export interface VerdictAndMargin {
+  readonly verdict: ReachVerdict;
+  readonly margin: MarginDays;
+}
+
+export interface ReachRow extends VerdictAndMargin {
+  /** Id of the edition. */
+  readonly edition: string;
+  /** With no end assumed for the decoration, where the piece is dated by a mark. */
+  readonly cautious?: VerdictAndMargin;
+  /** On the edition's own dates. */
+  readonly recorded: VerdictAndMargin;
+  readonly route: RouteTaken;
+  /** Days on which it could have arrived, on its own dates. */
+  readonly arrival: DayRange;
+  readonly flags: readonly string[];
+  readonly why: readonly Reason[];
+  /** Ids of claims, then keys of conventions, that decide the row. */
+  readonly restsOn: { readonly claims: readonly string[]; readonly conventions: readonly ConventionUse[] };
+}
+
+export interface RouteTaken {
+  readonly from: string | undefined;
+  readonly to: string;
+  /** What it was: "route.london-midlands", "same town", or the legs of a composed way. */
+  readonly by: string;
+  readonly least: number;
+  readonly most?: number;
+}
+
+export interface SearchQuestion {
+  readonly text: string;
+  readonly kinds?: readonly RecordKindName[];
+  readonly page: PageAsked<SearchPosition>;
+}
+
+export interface SearchPosition extends ListPosition {
+  readonly match: MatchClass;
+}
+
+export interface SearchHit {
+  readonly id: string;
+  readonly kind: RecordKindName;
+  readonly match: MatchClass;
+}
+
+export interface SearchAnswer {
+  readonly hits: Page<SearchHit, SearchPosition>;
+  /** There were more matches of a class than are looked through; a longer text finds fewer. */
+  readonly cut: boolean;
+}
+
+export type CitationFormat = 'TEXT' | 'CSL_JSON' | 'BIBTEX';
+
+export interface CitationAsked {
+  readonly of: readonly string[];
+  readonly format: CitationFormat;
+  /** Name of a style, or the text of a CSL file. */
+  readonly style?: string;
+  readonly locale?: string;
+}
+
+export interface Citations {
+  /** All of them as one text in the format. */
+  readonly text: string;
+  readonly items: readonly { readonly id: string; readonly text: string }[];
+  readonly style: string | undefined;
+  readonly locale: string | undefined;
+}
+
+/** One version of a record or claim: what it was from a change set on. */
+export interface Change {
+  readonly changeSet: ChangeSet;
+  readonly what: 'ADDED' | 'EDITED' | 'REMOVED';
+  /** Names of the fields that differ from the version before, with both values; absent for ADDED. */
+  readonly fields: readonly { readonly name: string; readonly before: unknown; readonly after: unknown }[];
+}

@@ -165,7 +165,7 @@ export interface Citations {
 /** One version of a record or claim: what it was from a change set on. */
 export interface Change {
   readonly changeSet: ChangeSet;
-  readonly what: 'ADDED' | 'EDITED' | 'REMOVED';
+  readonly what: 'ADDED' | 'EDITED';
   /** Names of the fields that differ from the version before, with both values; absent for ADDED. */
   readonly fields: readonly { readonly name: string; readonly before: unknown; readonly after: unknown }[];
 }

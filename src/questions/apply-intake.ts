@@ -1,0 +1,232 @@
+import { makeId } from '../domain/model/id.ts';
+import type { AnyRow, Origin } from '../domain/model/row.ts';
+import type { Bundle, IntendedLink, Intention } from '../intake/intention.ts';
+import type { AwaitedLink, GraphStore, OriginFound } from '../store/graph-store.ts';
+import { applyChanges } from './apply-changes.ts';
+import { addProblem, addRemark, emptyReport, type IntakeReport } from './intake-report.ts';
+import { OriginCache, originKey } from './origin-cache.ts';
+import type { World } from './ports.ts';
+import { resolveNames } from './resolve-names.ts';
+import { reviseBundle } from './revise-bundle.ts';
+
+/** Records of a source that are written together, in one change set. */
+export const batchSize = 1000;
+
+export interface IntakeOptions {
+  /** Name of the source as read: the same bytes read the same way have the same name, so that a run can be taken up again. */
+  readonly intake: string;
+  readonly who: string;
+  readonly why: string;
+  /** Work everything out and write nothing. */
+  readonly dryRun?: boolean;
+  readonly onProgress?: (report: IntakeReport) => void;
+  /** Ends the intake between two batches. */
+  readonly signal?: AbortSignal;
+}
+
+/** Where to begin: the report so far, whose `records` are to be skipped. */
+export async function takenUp(store: GraphStore, intake: string, batch: string): Promise<IntakeReport> {
+  const checkpoint = await store.checkpoint(intake);
+  const report = checkpoint?.report as IntakeReport | undefined;
+  return report === undefined || report.complete ? emptyReport(batch) : report;
+}
+
+/**
+ * Applies what an intake yields, in batches; each batch and its checkpoint are one change set, safe before the next is
+ * begun. The next batch is read while one is written.
+ */
+export async function applyIntake(
+  store: GraphStore,
+  world: World,
+  intentions: AsyncIterable<Intention>,
+  begun: IntakeReport,
+  options: IntakeOptions,
+): Promise<IntakeReport> {
+  const run = new IntakeRun(store, world, begun, options);
+  let batch: Intention[] = [];
+  let inBatch = new Set<string>();
+  for await (const intention of intentions) {
+    // A record that comes twice waits for the next batch, where its first coming can be found in the store.
+    const key = intention.outcome === 'taken' ? originKey(intention.origin) : undefined;
+    if (batch.length === batchSize || (key !== undefined && inBatch.has(key))) {
+      await run.take(batch, false);
+      batch = [];
+      inBatch = new Set();
+      if (options.signal?.aborted === true) return run.finish();
+    }
+    batch.push(intention);
+    if (key !== undefined) inBatch.add(key);
+  }
+  await run.take(batch, true);
+  return run.finish();
+}
+
+class IntakeRun {
+  readonly #store: GraphStore;
+  readonly #world: World;
+  readonly #options: IntakeOptions;
+  readonly #report: IntakeReport;
+  readonly #origins: OriginCache;
+  readonly #secondsBefore: number;
+  readonly #started = performance.now();
+  #writing: Promise<void> = Promise.resolve();
+
+  constructor(store: GraphStore, world: World, begun: IntakeReport, options: IntakeOptions) {
+    this.#store = store;
+    this.#world = world;
+    this.#options = options;
+    this.#report = structuredClone(begun);
+    this.#secondsBefore = begun.seconds;
+    this.#origins = new OriginCache(store);
+  }
+
+  /** Works a batch out and begins to write it; the batch before is safe by then. */
+  async take(batch: readonly Intention[], last: boolean): Promise<void> {
+    await this.#writing;
+    const plan = await this.#plan(batch);
+    this.#report.complete = last && this.#options.signal?.aborted !== true;
+    this.#report.seconds = this.#secondsBefore + (performance.now() - this.#started) / 1000;
+    this.#writing = this.#write(plan).then(() => this.#options.onProgress?.(this.#report));
+    // A failure is thrown where the promise is awaited, by the next batch or at the end.
+    this.#writing.catch(() => undefined);
+  }
+
+  async finish(): Promise<IntakeReport> {
+    await this.#writing;
+    this.#report.seconds = this.#secondsBefore + (performance.now() - this.#started) / 1000;
+    return this.#report;
+  }
+
+  async #plan(batch: readonly Intention[]): Promise<Plan> {
+    const plan: Plan = { rows: [], added: new Set(), origins: [], await: [], arrived: [] };
+    const bundles: Bundle[] = [];
+    for (const intention of batch) {
+      this.#report.records++;
+      if (intention.outcome === 'taken') bundles.push(intention);
+      else this.#refuse(intention.problem);
+    }
+    const all = bundles.flatMap(b => b.rows.flatMap(row => row.origin ?? []).concat(b.links.map(link => link.target)));
+    await this.#origins.load(all);
+    const elsewhere = await this.#store.byOriginKey(bundles.map(bundle => bundle.origin.key));
+    for (const [i, bundle] of bundles.entries()) await this.#takeBundle(bundle, elsewhere[i]!, plan);
+    await this.#welcomeArrived(plan);
+    return plan;
+  }
+
+  async #takeBundle(bundle: Bundle, elsewhere: readonly OriginFound[], plan: Plan): Promise<void> {
+    for (const remark of bundle.remarks) addRemark(this.#report, remark);
+    const found = this.#origins.get(bundle.origin);
+    if (found?.digest === bundle.digest || (found === undefined && elsewhere.some(o => o.digest === bundle.digest))) {
+      this.#report.known++;
+    } else if (found === undefined) {
+      this.#add(bundle, plan);
+      this.#report.taken++;
+    } else {
+      await this.#revise(bundle, found.id, plan);
+    }
+  }
+
+  #add(bundle: Bundle, plan: Plan): void {
+    const { ids, fresh } = this.#name(bundle, plan);
+    for (const { row } of bundle.rows) if (fresh.has(row.id)) plan.rows.push(resolveNames(row, ids));
+    this.#link(bundle.links, ids, plan);
+  }
+
+  async #revise(bundle: Bundle, id: string, plan: Plan): Promise<void> {
+    const { ids, fresh } = this.#name(bundle, plan);
+    const rows = bundle.rows.map(({ row }) => resolveNames(row, ids));
+    const revision = await reviseBundle(this.#store, this.#world, id, rows);
+    if (revision.differing.length > 0) {
+      this.#report.differing++;
+      addProblem(this.#report, {
+        code: 'INPUT_INVALID',
+        message: `record ${bundle.origin.key} has changed in the source, but ${revision.differing.join(', ')} was changed here since it was taken: left as it is`,
+        place: bundle.place,
+      });
+    } else this.#report.edited++;
+    for (const { origin, row } of bundle.rows) {
+      if (origin !== undefined && fresh.has(row.id)) plan.rows.push(resolveNames(row, ids));
+    }
+    plan.rows.push(...revision.rows);
+    for (const added of revision.added) plan.added.add(added);
+    plan.origins.push({ ...bundle.origin, id, digest: bundle.digest });
+    this.#origins.set(bundle.origin, { id, digest: bundle.digest });
+  }
+
+  /** Ids for all names of a bundle: of records recognised by their origin, else new ones; `fresh` are the new names. */
+  #name(bundle: Bundle, plan: Plan): { ids: ReadonlyMap<string, string>; fresh: ReadonlySet<string> } {
+    const ids = new Map<string, string>();
+    const fresh = new Set<string>();
+    for (const { row, origin } of bundle.rows) {
+      let id = origin === undefined ? undefined : this.#origins.get(origin)?.id;
+      if (id === undefined) {
+        id = makeId(row.kind, this.#world.random);
+        fresh.add(row.id);
+        plan.added.add(id);
+        if (origin !== undefined) this.#recordOrigin(bundle, origin, id, plan);
+      }
+      ids.set(row.id, id);
+    }
+    return { ids, fresh };
+  }
+
+  #recordOrigin(bundle: Bundle, origin: Origin, id: string, plan: Plan): void {
+    const digest = originKey(origin) === originKey(bundle.origin) ? bundle.digest : '';
+    plan.origins.push({ ...origin, id, digest });
+    this.#origins.set(origin, { id, digest });
+  }
+
+  #link(links: readonly IntendedLink[], ids: ReadonlyMap<string, string>, plan: Plan): void {
+    for (const { row, role, target } of links) {
+      const claim = { ...resolveNames(row, ids), id: makeId(row.kind, this.#world.random) } as AnyRow;
+      const found = this.#origins.get(target);
+      if (found === undefined) {
+        plan.await.push({ origin: target, claim, role });
+        this.#report.linksAwaited++;
+      } else this.#makeLink(claim, role, found.id, plan);
+    }
+  }
+
+  #makeLink(claim: AnyRow, role: string, id: string, plan: Plan): void {
+    plan.rows.push({ ...claim, [role]: id } as AnyRow);
+    plan.added.add(claim.id);
+    this.#report.linksMade++;
+  }
+
+  /** Links that waited, in the store or in this batch, for a record that is new in this batch. */
+  async #welcomeArrived(plan: Plan): Promise<void> {
+    const arrived = plan.origins.filter(origin => plan.added.has(origin.id) && origin.digest !== '');
+    const waiting = await this.#store.awaited(arrived);
+    arrived.forEach((origin, i) => {
+      const here = plan.await.filter(link => originKey(link.origin) === originKey(origin));
+      if (waiting[i]!.length > 0) plan.arrived.push(origin);
+      plan.await = plan.await.filter(link => !here.includes(link));
+      this.#report.linksAwaited -= here.length + waiting[i]!.length;
+      for (const link of [...waiting[i]!, ...here]) this.#makeLink(link.claim, link.role, origin.id, plan);
+    });
+  }
+
+  #refuse(problem: Parameters<typeof addProblem>[1]): void {
+    this.#report.refused++;
+    addProblem(this.#report, problem);
+  }
+
+  async #write(plan: Plan): Promise<void> {
+    const { intake, who, why, dryRun } = this.#options;
+    if (dryRun === true) return;
+    const receipt = await applyChanges(this.#store, {
+      ...plan,
+      changeSet: { who, why, moment: this.#world.now(), batch: this.#report.batch },
+      checkpoint: { intake, records: this.#report.records, report: this.#report },
+    });
+    this.#report.changeSet = receipt.changeSet;
+  }
+}
+
+interface Plan {
+  rows: AnyRow[];
+  added: Set<string>;
+  origins: (Origin & OriginFound)[];
+  await: AwaitedLink[];
+  arrived: Origin[];
+}

@@ -1,0 +1,54 @@
+import { isDeepStrictEqual } from 'node:util';
+import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import { invariant } from '../errors.ts';
+import type { ChangeSet, GraphStore } from '../store/graph-store.ts';
+import type { Page, PageAsked } from './page.ts';
+import type { Change } from './questions.ts';
+
+/** Who changed a record or claim, when, why and how; oldest first, by change set. Empty for an id that is not there. */
+export async function history(store: GraphStore, id: string, page: PageAsked<number>): Promise<Page<Change, number>> {
+  const versions = await store.versions(id);
+  const from = versions.findIndex(version => version.since > (page.after ?? 0));
+  const asked = from < 0 ? [] : versions.slice(from, from + page.first);
+  const sets = await store.changeSets(asked.map(version => version.since));
+  return {
+    items: asked.map((version, i) => {
+      const changeSet = sets[i];
+      invariant(changeSet, `change set ${version.since} of ${id} is in the store`);
+      return { item: change(versions[from + i - 1], version, changeSet), position: version.since };
+    }),
+    more: from >= 0 && from + page.first < versions.length,
+  };
+}
+
+/** Change sets after a number, oldest first. */
+export async function changes(store: GraphStore, page: PageAsked<number>): Promise<Page<ChangeSet, number>> {
+  const after = page.after ?? 0;
+  const last = await store.lastChangeSet();
+  const numbers = Array.from({ length: Math.max(0, Math.min(page.first, last - after)) }, (_, i) => after + i + 1);
+  const sets = await store.changeSets(numbers);
+  return {
+    items: sets.filter(set => set !== undefined).map(set => ({ item: set, position: set.number })),
+    more: after + page.first < last,
+  };
+}
+
+function change(before: Stamped<AnyRow> | undefined, after: Stamped<AnyRow>, changeSet: ChangeSet): Change {
+  if (before === undefined) return { changeSet, what: 'ADDED', fields: [] };
+  return { changeSet, what: 'EDITED', fields: differingFields(before, after) };
+}
+
+/** Fields whose values differ, by name; the stamps are no fields. */
+export function differingFields(before: AnyRow, after: AnyRow): Change['fields'] {
+  const old = fieldsOf(before);
+  const now = fieldsOf(after);
+  return [...new Set([...Object.keys(old), ...Object.keys(now)])]
+    .filter(name => !isDeepStrictEqual(old[name], now[name]))
+    .sort()
+    .map(name => ({ name, before: old[name], after: now[name] }));
+}
+
+function fieldsOf(row: AnyRow): Readonly<Record<string, unknown>> {
+  const { since: _since, until: _until, ...fields } = row as unknown as Record<string, unknown>;
+  return fields;
+}

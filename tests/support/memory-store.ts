@@ -1,0 +1,365 @@
+import { counts } from '../../src/domain/model/counted.ts';
+import { isRecordKind, type RecordKindName } from '../../src/domain/model/kinds.ts';
+import type { AnyClaim, AnyRow, ClaimOf, Origin, RecordOf, Stamped } from '../../src/domain/model/row.ts';
+import { foldVersion } from '../../src/domain/text/fold.ts';
+import { PlatestemmaError } from '../../src/errors.ts';
+import type {
+  AwaitedLink,
+  ChangeSet,
+  Checkpoint,
+  EditionFilter,
+  EditionWindow,
+  EditionWithWindow,
+  GraphStore,
+  Listed,
+  ListPosition,
+  MatchClass,
+  OriginFound,
+  PutRow,
+  SearchAsked,
+  SearchCandidate,
+  SearchFound,
+  StoreFacts,
+  Via,
+  View,
+  WindowGroups,
+  WindowKey,
+  WriteBatch,
+  WriteReceipt,
+} from '../../src/store/graph-store.ts';
+import { rowFields } from '../../src/store/row-fields.ts';
+
+/** The whole port over arrays and maps: slow, obvious, and the truth that other engines are compared with. */
+export function memoryStore(): GraphStore {
+  return new MemoryStore();
+}
+
+type Row = Stamped<AnyRow>;
+
+class MemoryStore implements GraphStore {
+  #closed = false;
+  readonly #changeSets: ChangeSet[] = [];
+  /** All versions of each row, oldest first. */
+  readonly #versions = new Map<string, Row[]>();
+  /** What each record is ordered and found by now. */
+  readonly #findable = new Map<string, { readonly sort: string; readonly tokens: readonly string[] }>();
+  #origins: (Origin & OriginFound)[] = [];
+  readonly #windows = new Map<string, EditionWindow>();
+  #awaited: AwaitedLink[] = [];
+  readonly #checkpoints = new Map<string, Checkpoint>();
+
+  async rows(ids: readonly string[], view?: View) {
+    this.#open();
+    return ids.map(id => this.#row(id, view));
+  }
+
+  async linked(ids: readonly string[], via: readonly Via[], view?: View) {
+    this.#open();
+    const rows = this.#allRows(view);
+    return ids.map(id => rows.filter(row => via.some(link => link.kind === row.kind && value(row, link.name) === id)));
+  }
+
+  async list(kind: RecordKindName, after: ListPosition | undefined, limit: number): Promise<readonly Listed[]> {
+    this.#open();
+    return this.#listed(kind)
+      .filter(listed => after === undefined || bySortAndId(listed, after) > 0)
+      .slice(0, limit);
+  }
+
+  async count(kind: RecordKindName) {
+    this.#open();
+    return this.#listed(kind).length;
+  }
+
+  async search(asked: SearchAsked): Promise<SearchFound> {
+    this.#open();
+    const found: SearchCandidate[] = [];
+    for (const [id, { sort, tokens }] of this.#findable) {
+      const kind = this.#row(id)!.kind as RecordKindName;
+      if (asked.kinds.length > 0 && !asked.kinds.includes(kind)) continue;
+      const match = matchClass(asked, sort, tokens);
+      if (match !== undefined) found.push({ id, sort, kind, match });
+    }
+    const classes = matchClasses.map(match => found.filter(candidate => candidate.match === match).sort(bySortAndId));
+    return {
+      candidates: classes.flatMap(candidates => candidates.slice(0, asked.cap)),
+      cut: classes.some(candidates => candidates.length > asked.cap),
+    };
+  }
+
+  async byOrigin(origins: readonly Origin[]): Promise<readonly (OriginFound | undefined)[]> {
+    this.#open();
+    return origins.map(origin => {
+      const found = this.#origins.find(known => sameOrigin(known, origin));
+      return found && { id: found.id, digest: found.digest };
+    });
+  }
+
+  async byOriginKey(keys: readonly string[]) {
+    this.#open();
+    return keys.map(key =>
+      this.#origins.filter(origin => origin.key === key).sort((a, b) => byText(a.source, b.source)),
+    );
+  }
+
+  async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {
+    this.#open();
+    return ids.map(id =>
+      this.#origins
+        .filter(origin => origin.id === id)
+        .map(({ source, key }) => ({ source, key }))
+        .sort((a, b) => byText(a.source, b.source) || byText(a.key, b.key)),
+    );
+  }
+
+  async windowGroups(filter: EditionFilter): Promise<WindowGroups> {
+    this.#open();
+    const groups = new Map<string, WindowKey & { readonly count: number }>();
+    const windows = this.#windowsThatPass(filter);
+    for (const { edition: _edition, regular, ...key } of windows) {
+      if (!regular) continue;
+      const name = windowName(key);
+      groups.set(name, { ...key, count: (groups.get(name)?.count ?? 0) + 1 });
+    }
+    return { groups: [...groups.values()], irregular: windows.filter(window => !window.regular).length };
+  }
+
+  async editionsInWindows(
+    windows: readonly WindowKey[],
+    filter: EditionFilter,
+    after: string | undefined,
+    limit: number,
+  ): Promise<readonly string[]> {
+    this.#open();
+    const names = new Set(windows.map(windowName));
+    return this.#windowsThatPass(filter)
+      .filter(window => window.regular && names.has(windowName(window)))
+      .map(window => window.edition)
+      .filter(id => after === undefined || byText(id, after) > 0)
+      .slice(0, limit);
+  }
+
+  async editionsByTitle(
+    filter: EditionFilter,
+    after: ListPosition | undefined,
+    limit: number,
+  ): Promise<readonly EditionWithWindow[]> {
+    this.#open();
+    return this.#windowsThatPass(filter)
+      .map(window => ({ sort: this.#findable.get(window.edition)!.sort, id: window.edition, window }))
+      .sort(bySortAndId)
+      .filter(edition => after === undefined || bySortAndId(edition, after) > 0)
+      .slice(0, limit);
+  }
+
+  async irregularEditions(filter: EditionFilter): Promise<readonly string[]> {
+    this.#open();
+    return this.#windowsThatPass(filter)
+      .filter(window => !window.regular)
+      .map(window => window.edition);
+  }
+
+  async versions(id: string) {
+    this.#open();
+    return [...(this.#versions.get(id) ?? [])];
+  }
+
+  async changeSets(numbers: readonly number[]) {
+    this.#open();
+    return numbers.map(number => this.#changeSets.find(changeSet => changeSet.number === number));
+  }
+
+  async lastChangeSet() {
+    this.#open();
+    return this.#changeSets.length;
+  }
+
+  async scan(after: string | undefined, limit: number) {
+    this.#open();
+    return this.#allRows()
+      .filter(row => after === undefined || byText(row.id, after) > 0)
+      .slice(0, limit);
+  }
+
+  async windowsOf(ids: readonly string[]) {
+    this.#open();
+    return ids.map(id => this.#windows.get(id));
+  }
+
+  async awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]> {
+    this.#open();
+    return origins.map(origin => this.#awaited.filter(link => sameOrigin(link.origin, origin)));
+  }
+
+  async checkpoint(intake: string) {
+    this.#open();
+    return this.#checkpoints.get(intake);
+  }
+
+  async write(batch: WriteBatch): Promise<WriteReceipt> {
+    this.#open();
+    const given = plain(batch);
+    if (given.put.length > 0) this.#put(given.changeSet, given.put);
+    for (const window of given.windows ?? []) this.#windows.set(window.edition, windowInOrder(window));
+    for (const { source, key, id, digest } of given.origins ?? []) {
+      this.#origins = this.#origins.filter(known => !sameOrigin(known, { source, key }));
+      this.#origins.push({ source, key, id, digest });
+    }
+    const arrived = given.arrived ?? [];
+    this.#awaited = this.#awaited.filter(link => !arrived.some(origin => sameOrigin(link.origin, origin)));
+    this.#awaited.push(...(given.await ?? []).map(awaitedInOrder));
+    if (given.checkpoint) {
+      const { intake, records, report } = given.checkpoint;
+      this.#checkpoints.set(intake, { records, report });
+    }
+    return { changeSet: this.#changeSets.length };
+  }
+
+  async facts(): Promise<StoreFacts> {
+    this.#open();
+    const rows = this.#allRows();
+    const records = rows.filter(row => isRecordKind(row.kind)).length;
+    return { engine: 'memory', schema: 1, foldVersion, records, claims: rows.length - records, bytes: 0 };
+  }
+
+  async close() {
+    this.#closed = true;
+  }
+
+  #open(): void {
+    if (this.#closed) throw new PlatestemmaError('STORE_UNREACHABLE', 'the store has been closed');
+  }
+
+  #put(changeSet: Omit<ChangeSet, 'number'>, put: readonly PutRow[]): void {
+    const { moment, who, why, batch } = changeSet;
+    const number = this.#changeSets.length + 1;
+    this.#changeSets.push({ number, moment, who, why, ...(batch === undefined ? {} : { batch }) });
+    for (const { row, sort, tokens } of put) {
+      const versions = this.#versions.get(row.id) ?? [];
+      const closed = versions.map(version => (version.until === undefined ? { ...version, until: number } : version));
+      this.#versions.set(row.id, [...closed, { ...rowInOrder(row), since: number }]);
+      if (isRecordKind(row.kind)) this.#findable.set(row.id, { sort: sort ?? '', tokens: tokens ?? [] });
+    }
+  }
+
+  #row(id: string, view?: View): Row | undefined {
+    return this.#versions.get(id)?.find(row => isValid(row, view));
+  }
+
+  /** Rows valid in a view, by id. */
+  #allRows(view?: View): Row[] {
+    return [...this.#versions.values()]
+      .flatMap(versions => versions.filter(row => isValid(row, view)))
+      .sort((a, b) => byText(a.id, b.id));
+  }
+
+  #listed(kind: RecordKindName): Listed[] {
+    return [...this.#findable]
+      .filter(([id]) => this.#row(id)?.kind === kind)
+      .map(([id, { sort }]) => ({ sort, id }))
+      .sort(bySortAndId);
+  }
+
+  /** Windows of the editions that are there and pass a filter, by id. */
+  #windowsThatPass(filter: EditionFilter): EditionWindow[] {
+    const claims = this.#allRows().filter(row => !isRecordKind(row.kind) && counts(row as AnyClaim)) as AnyClaim[];
+    return [...this.#windows.values()]
+      .filter(window => {
+        const edition = this.#row(window.edition);
+        return edition?.kind === 'Edition' && this.#passes(edition, filter, claims);
+      })
+      .sort((a, b) => byText(a.edition, b.edition));
+  }
+
+  #passes(edition: RecordOf<'Edition'>, filter: EditionFilter, claims: readonly AnyClaim[]): boolean {
+    const { form, language, illustrated, work, place, subject } = filter;
+    if (form !== undefined) {
+      const itsWork = this.#row(edition.work);
+      if (itsWork?.kind !== 'Work' || itsWork.form !== form) return false;
+    }
+    if (language !== undefined && !(edition.languages ?? []).includes(language)) return false;
+    if (illustrated !== undefined && (edition.illustrated ?? false) !== illustrated) return false;
+    if (work !== undefined && edition.work !== work) return false;
+    if (place !== undefined) {
+      const imprints = claims.filter(claim => claim.kind === 'Imprint' && claim.edition === edition.id);
+      if (!imprints.some(imprint => (imprint as ClaimOf<'Imprint'>).place === place)) return false;
+    }
+    return subject === undefined || isDepictedWith(edition, subject, claims);
+  }
+}
+
+function isDepictedWith(edition: RecordOf<'Edition'>, subject: string, claims: readonly AnyClaim[]): boolean {
+  const pictures = new Set([edition.id, edition.work]);
+  for (const claim of claims) {
+    if (claim.kind === 'Appearance' && claim.edition === edition.id && claim.presence === 'PRESENT') {
+      pictures.add(claim.plate);
+    }
+  }
+  return claims.some(
+    claim => claim.kind === 'Depiction' && pictures.has(claim.picture) && claim.iconclass?.startsWith(subject),
+  );
+}
+
+const matchClasses: readonly MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
+
+function matchClass(asked: SearchAsked, sort: string, tokens: readonly string[]): MatchClass | undefined {
+  if (sort === asked.whole) return 'WHOLE';
+  if (sort.startsWith(asked.whole)) return 'BEGINNING';
+  const has = (token: string) => tokens.includes(token);
+  if (asked.tokens.every(has)) return 'WORDS';
+  const last = asked.tokens.at(-1)!;
+  if (asked.tokens.slice(0, -1).every(has) && tokens.some(token => token.startsWith(last))) return 'PREFIX';
+  return asked.tokens.some(has) ? 'SOME' : undefined;
+}
+
+function isValid(row: Row, view: View | undefined): boolean {
+  if (view?.asOf === undefined) return row.until === undefined;
+  return row.since <= view.asOf && (row.until === undefined || row.until > view.asOf);
+}
+
+function value(row: AnyRow, name: string): unknown {
+  return (row as unknown as Readonly<Record<string, unknown>>)[name];
+}
+
+function rowInOrder(row: AnyRow): AnyRow {
+  const ordered: Record<string, unknown> = { id: row.id, kind: row.kind };
+  for (const { name } of rowFields(row.kind)) if (value(row, name) !== undefined) ordered[name] = value(row, name);
+  return ordered as unknown as AnyRow;
+}
+
+function windowInOrder({ edition, regular, profile, dateClass, first, last }: EditionWindow): EditionWindow {
+  return {
+    edition,
+    regular,
+    profile,
+    dateClass,
+    ...(first === undefined ? {} : { first }),
+    ...(last === undefined ? {} : { last }),
+  };
+}
+
+function awaitedInOrder({ origin, claim, role }: AwaitedLink): AwaitedLink {
+  return { origin: { source: origin.source, key: origin.key }, claim, role };
+}
+
+function windowName({ profile, dateClass, first, last }: WindowKey): string {
+  return JSON.stringify([profile, dateClass, first ?? null, last ?? null]);
+}
+
+function sameOrigin(a: Origin, b: Origin): boolean {
+  return a.source === b.source && a.key === b.key;
+}
+
+function bySortAndId(a: ListPosition, b: ListPosition): number {
+  return byText(a.sort, b.sort) || byText(a.id, b.id);
+}
+
+/** Order of texts: by code points, which is the order of their UTF-8 bytes. */
+function byText(a: string, b: string): number {
+  return Buffer.compare(Buffer.from(a), Buffer.from(b));
+}
+
+/** A copy that nobody else holds. */
+function plain<T>(given: T): T {
+  return JSON.parse(JSON.stringify(given)) as T;
+}

@@ -2,7 +2,7 @@ import { daysOfYear } from './calendar.ts';
 import type { EdtfDate, EdtfMark, EdtfSpan } from './edtf-date.ts';
 import { type EdtfFault, edtfFault } from './edtf-fault.ts';
 
-const yearForm = /^([?~%]?)(Y?)(-?)(\d+)(?:E(\d+))?(?:S(\d+))?([?~%]?)$/;
+const yearForm = /^([?~%]?)(Y?)(-?)(\d+)(?:E([1-9]\d*))?(?:S(\d+))?([?~%]?)$/;
 
 const tooLarge = `a year of at most ${Number.MAX_SAFE_INTEGER}`;
 

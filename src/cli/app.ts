@@ -1,0 +1,43 @@
+import { type Application, buildApplication, buildRouteMap, text_en } from '@stricli/core';
+import { askHistory } from './ask-history.ts';
+import { askReach } from './ask-reach.ts';
+import { check } from './check.ts';
+import { cite } from './cite.ts';
+import type { CliContext } from './context.ts';
+import { errorText, exitCode } from './exit.ts';
+import { exportCommand } from './export.ts';
+import { find } from './find.ts';
+import { intake } from './intake.ts';
+import { serve } from './serve.ts';
+
+/** The command line: every command with its help. */
+export function buildCli(currentVersion: string): Application<CliContext> {
+  const ask = buildRouteMap({
+    routes: { reach: askReach, history: askHistory },
+    docs: { brief: 'Ask a question of the graph' },
+  });
+  const root = buildRouteMap({
+    routes: { serve, intake, ask, find, cite, export: exportCommand, check },
+    docs: {
+      brief: 'A graph of illustrated publications, and of the decorated objects that follow them',
+      fullDescription: [
+        'Which printed image a decorated object follows, and whether its maker could have had it. Every answer names the',
+        'claims it rests on. Verdicts are about the recorded claims; they are not proof and not appraisal.',
+      ].join('\n'),
+    },
+  });
+  return buildApplication(root, {
+    name: 'platestemma',
+    versionInfo: { currentVersion },
+    scanner: { caseStyle: 'original' },
+    documentation: { caseStyle: 'original' },
+    determineExitCode: exitCode,
+    localization: {
+      text: {
+        ...text_en,
+        exceptionWhileRunningCommand: errorText,
+        commandErrorResult: errorText,
+      },
+    },
+  });
+}

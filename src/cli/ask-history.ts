@@ -1,0 +1,46 @@
+import { buildCommand } from '@stricli/core';
+import type { CliContext } from './context.ts';
+import { type CommonFlags, commonFlags, integer } from './flags.ts';
+import { printJson, withDesk } from './with-desk.ts';
+
+interface HistoryFlags extends CommonFlags {
+  readonly first: number;
+}
+
+export const askHistory = buildCommand<HistoryFlags, [string], CliContext>({
+  docs: {
+    brief: 'Who changed a record or claim, when, why and how',
+    fullDescription: [
+      'Every version of a record or claim, oldest first.',
+      '',
+      '  platestemma ask history piece-shore-dish',
+    ].join('\n'),
+  },
+  parameters: {
+    positional: { kind: 'tuple', parameters: [{ parse: String, brief: 'Id of a record or claim', placeholder: 'id' }] },
+    flags: {
+      ...commonFlags,
+      first: { kind: 'parsed', parse: integer('first', 1, 200), default: '25', brief: 'How many to show' },
+    },
+  },
+  func(flags, id) {
+    return withDesk(this, flags, async desk => {
+      const answer = await desk.questions.history(id, { first: flags.first });
+      if (flags.json === true) {
+        printJson(this, { nodes: answer.items.map(({ item }) => item), hasNextPage: answer.more });
+        return;
+      }
+      if (answer.items.length === 0) this.process.stdout.write(`Nothing is recorded under ${id}.\n`);
+      for (const { item } of answer.items) {
+        const { number, moment, who, why } = item.changeSet;
+        this.process.stdout.write(`${number}  ${moment}  ${who}: ${why}  (${item.what.toLowerCase()})\n`);
+        for (const field of item.fields) {
+          this.process.stdout.write(
+            `    ${field.name}: ${JSON.stringify(field.before) ?? 'absent'} → ${JSON.stringify(field.after) ?? 'absent'}\n`,
+          );
+        }
+      }
+      if (answer.more) this.process.stdout.write('There are more: ask for them with --first.\n');
+    });
+  },
+});

@@ -1,0 +1,114 @@
+import { buildCommand } from '@stricli/core';
+import { PlatestemmaError } from '../errors.ts';
+import type { ReachAsked, ReachOrder, WhoOrWhere } from '../questions/questions.ts';
+import type { EditionFilter } from '../store/graph-store.ts';
+import type { CliContext } from './context.ts';
+import { type CommonFlags, commonFlags, integer } from './flags.ts';
+import { reachJson } from './reach-json.ts';
+import { reachText } from './reach-text.ts';
+import { printJson, withDesk } from './with-desk.ts';
+
+interface ReachFlags extends CommonFlags {
+  readonly 'place-name'?: string;
+  readonly place?: string;
+  readonly workshop?: string;
+  readonly agent?: string;
+  readonly by?: string;
+  readonly piece?: string;
+  readonly form?: string;
+  readonly language?: string;
+  readonly illustrated?: boolean;
+  readonly work?: string;
+  readonly from?: string;
+  readonly subject?: string;
+  readonly order: 'room' | 'date' | 'title';
+  readonly first: number;
+  readonly tallies?: boolean;
+}
+
+const text = (brief: string, placeholder: string) =>
+  ({ kind: 'parsed', parse: String, optional: true, brief, placeholder }) as const;
+
+export const askReach = buildCommand<ReachFlags, [], CliContext>({
+  docs: {
+    brief: 'Which editions could have reached a workshop, person or place by a day',
+    fullDescription: [
+      'Which editions could have reached a workshop, person or place by the day an object was made: in time on every',
+      'reckoning, on some, too late on every one; with the room in days, the route, and the claims each verdict rests on.',
+      'Give --piece for an object of the graph (its own date, and its workshop unless you name another), or --by with a date',
+      'in EDTF: the day of the object lies somewhere within it.',
+      '',
+      '  platestemma ask reach --piece piece-shore-dish',
+      '  platestemma ask reach --place-name Delft --by 1790-06 --first 20',
+      '  platestemma ask reach --workshop workshop-ellerholm-works --by 1770 --illustrated --order date',
+    ].join('\n'),
+  },
+  parameters: {
+    flags: {
+      ...commonFlags,
+      'place-name': text('Where, by name: no record is needed', 'name'),
+      place: text('Where, by the id of a place', 'id'),
+      workshop: text('Which workshop', 'id'),
+      agent: text('Which person or firm', 'id'),
+      by: text('When: EDTF, e.g. 1790-06 or [1760..1770]', 'date'),
+      piece: text('The object, or one motif of it', 'id'),
+      form: text('Only works of this form, e.g. PATTERN_BOOK', 'form'),
+      language: text('Only editions in this language, e.g. de', 'tag'),
+      illustrated: {
+        kind: 'boolean',
+        optional: true,
+        brief: 'Only editions whose record says that they are illustrated',
+      },
+      work: text('Only editions of this work', 'id'),
+      from: text('Only editions with this place in the imprint', 'id'),
+      subject: text('Only what shows this Iconclass notation or a narrower one', 'notation'),
+      order: { kind: 'enum', values: ['room', 'date', 'title'], default: 'room', brief: 'Order of the rows' },
+      first: { kind: 'parsed', parse: integer('first', 0, 200), default: '10', brief: 'How many rows to show' },
+      tallies: { kind: 'boolean', optional: true, withNegated: false, brief: 'Count by place and by decade too' },
+    },
+  },
+  func(flags) {
+    return withDesk(this, flags, async desk => {
+      const answer = await desk.questions.reach(asked(flags));
+      if (flags.json === true) printJson(this, reachJson(answer));
+      else this.process.stdout.write(await reachText(answer, desk.store));
+    });
+  },
+});
+
+function asked(flags: ReachFlags): ReachAsked {
+  const at = where(flags);
+  const filter: EditionFilter = {
+    ...(flags.form === undefined ? {} : { form: flags.form.toUpperCase() }),
+    ...(flags.language === undefined ? {} : { language: flags.language }),
+    ...(flags.illustrated === undefined ? {} : { illustrated: flags.illustrated }),
+    ...(flags.work === undefined ? {} : { work: flags.work }),
+    ...(flags.from === undefined ? {} : { place: flags.from }),
+    ...(flags.subject === undefined ? {} : { subject: flags.subject }),
+  };
+  return {
+    ...(at === undefined ? {} : { at }),
+    ...(flags.by === undefined ? {} : { by: flags.by }),
+    ...(flags.piece === undefined ? {} : { piece: flags.piece }),
+    filter,
+    order: flags.order.toUpperCase() as ReachOrder,
+    page: { first: flags.first },
+    tallies: flags.tallies === true,
+  };
+}
+
+function where(flags: ReachFlags): WhoOrWhere | undefined {
+  const given = Object.entries({
+    placeName: flags['place-name'],
+    place: flags.place,
+    workshop: flags.workshop,
+    agent: flags.agent,
+  }).filter(([, value]) => value !== undefined);
+  if (given.length > 1) {
+    throw new PlatestemmaError(
+      'INPUT_INVALID',
+      'expected one of --place-name, --place, --workshop and --agent, came more than one',
+    );
+  }
+  return given.length === 0 ? undefined : (Object.fromEntries(given) as WhoOrWhere);
+}

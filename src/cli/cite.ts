@@ -1,0 +1,69 @@
+import { readFile } from 'node:fs/promises';
+import { buildCommand } from '@stricli/core';
+import type { CitationFormat } from '../questions/questions.ts';
+import type { CliContext } from './context.ts';
+import { type CommonFlags, commonFlags } from './flags.ts';
+import { printJson, withDesk } from './with-desk.ts';
+
+interface CiteFlags extends CommonFlags {
+  readonly format: 'text' | 'csl' | 'bibtex';
+  readonly style?: string;
+  readonly locale?: string;
+}
+
+const formats: Readonly<Record<CiteFlags['format'], CitationFormat>> = {
+  text: 'TEXT',
+  csl: 'CSL_JSON',
+  bibtex: 'BIBTEX',
+};
+
+export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
+  docs: {
+    brief: 'Cite editions as text, CSL-JSON or BibTeX',
+    fullDescription: [
+      'Cite editions: as text in a style of the Citation Style Language, as CSL-JSON, or as BibTeX.',
+      '',
+      '  platestemma cite edition-shore-leipzig-1758',
+      '  platestemma cite edition-shore-leipzig-1758 --style mhra --locale de-DE',
+      '  platestemma cite edition-shore-leipzig-1758 --format bibtex',
+    ].join('\n'),
+  },
+  parameters: {
+    positional: {
+      kind: 'array',
+      minimum: 1,
+      parameter: { parse: String, brief: 'Ids of editions', placeholder: 'id' },
+    },
+    flags: {
+      ...commonFlags,
+      format: { kind: 'enum', values: ['text', 'csl', 'bibtex'], default: 'text', brief: 'Form of the citation' },
+      style: {
+        kind: 'parsed',
+        parse: String,
+        optional: true,
+        brief: 'Name of a style, or a .csl file',
+        placeholder: 'name or file',
+      },
+      locale: {
+        kind: 'parsed',
+        parse: String,
+        optional: true,
+        brief: 'Language of the citation, e.g. de-DE',
+        placeholder: 'tag',
+      },
+    },
+  },
+  func(flags, ...ids) {
+    return withDesk(this, flags, async desk => {
+      const style = flags.style?.endsWith('.csl') === true ? await readFile(flags.style, 'utf8') : flags.style;
+      const answer = await desk.questions.citation({
+        of: ids,
+        format: formats[flags.format],
+        ...(style === undefined ? {} : { style }),
+        ...(flags.locale === undefined ? {} : { locale: flags.locale }),
+      });
+      if (flags.json === true) printJson(this, answer);
+      else this.process.stdout.write(`${answer.text.trimEnd()}\n`);
+    });
+  },
+});

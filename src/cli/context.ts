@@ -1,0 +1,32 @@
+import type { CommandContext } from '@stricli/core';
+import type { World } from '../questions/ports.ts';
+import type { Questions } from '../questions/questions.ts';
+import type { GraphStore } from '../store/graph-store.ts';
+
+/** An open store with all that can be asked of it. */
+export interface Desk {
+  readonly store: GraphStore;
+  readonly questions: Questions;
+}
+
+export interface Served {
+  readonly url: string;
+  stop(): Promise<void>;
+}
+
+/** What commands need of the world; composed in one place, given by tests in another. */
+export interface CliContext extends CommandContext {
+  readonly process: {
+    readonly stdout: { write(text: string): void };
+    readonly stderr: { write(text: string): void; readonly isTTY?: boolean };
+    readonly stdin: AsyncIterable<Uint8Array>;
+  };
+  readonly world: World;
+  /** Opens a store, making the file if it is not there and `create` is set. */
+  openDesk(file: string | undefined, options?: { readonly create?: boolean }): Promise<Desk>;
+  serve(desk: Desk, options: { readonly host: string; readonly port: number }): Promise<Served>;
+  /** Path the store would be opened at. */
+  storePath(file: string | undefined): string;
+  /** Resolves when the process is asked to stop. */
+  stopped(): Promise<void>;
+}

@@ -1,0 +1,11 @@
+#!/usr/bin/env node
+const [major] = process.versions.node.split('.');
+if (Number(major) < 24) {
+  process.stderr.write(`platestemma needs Node.js 24 or later; this is ${process.versions.node}.\n`);
+  process.exit(2);
+}
+// Loaded only now: an older Node could not even read what follows.
+const { runMain } = await import('./run-main.ts');
+await runMain();
+
+export {};

@@ -1,0 +1,121 @@
+import { isRecordKind } from '../domain/model/kinds.ts';
+import type { AnyClaim, AnyRow, RecordOf, Stamped } from '../domain/model/row.ts';
+import { foldVersion } from '../domain/text/fold.ts';
+import { namedIds } from '../output/graph-file/canonical-line.ts';
+import type { EditionWindow, GraphStore, StoreFacts } from '../store/graph-store.ts';
+import { applyChanges, putRow } from './apply-changes.ts';
+import { editionWindow, windowLinks } from './edition-window.ts';
+import { checksum } from './export-graph.ts';
+import type { World } from './ports.ts';
+
+export interface StoreCheck {
+  readonly facts: StoreFacts;
+  readonly changeSets: number;
+  /** Checksum of the canonical export. */
+  readonly checksum: string;
+  readonly faults: readonly StoreFault[];
+}
+
+export interface StoreFault {
+  readonly id: string;
+  readonly message: string;
+}
+
+const stretch = 1000;
+
+/**
+ * Reads the whole store, works out again what is derived, and lists what does not agree. With `rebuild` the rows at
+ * fault are written again, which makes their derived data anew.
+ */
+export async function checkStore(
+  store: GraphStore,
+  world: World,
+  options: { readonly rebuild: boolean },
+): Promise<StoreCheck> {
+  const faults: StoreFault[] = [];
+  for (let after: string | undefined; ; ) {
+    const rows = await store.scan(after, stretch);
+    const found = [...(await danglingNames(store, rows)), ...(await wrongDerived(store, rows))];
+    faults.push(...found);
+    if (options.rebuild && found.length > 0) await rewrite(store, world, rows, found);
+    if (rows.length < stretch) break;
+    after = rows.at(-1)!.id;
+  }
+  const facts = await store.facts();
+  if (facts.foldVersion !== foldVersion) {
+    faults.push({
+      id: 'store',
+      message: `words to find by were made by version ${facts.foldVersion}, this is version ${foldVersion}`,
+    });
+  }
+  return { facts, changeSets: await store.lastChangeSet(), checksum: await checksum(store), faults };
+}
+
+async function danglingNames(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
+  const here = new Set(rows.map(row => row.id));
+  const named = [...new Set(rows.flatMap(namedIds))].filter(id => !here.has(id));
+  const found = await store.rows(named);
+  const missing = new Set(named.filter((_, i) => found[i] === undefined));
+  return rows.flatMap(row =>
+    namedIds(row)
+      .filter(id => missing.has(id))
+      .map(id => ({ id: row.id, message: `names "${id}", which is not there` })),
+  );
+}
+
+async function wrongDerived(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
+  const faults: StoreFault[] = [];
+  const records = rows.filter(row => isRecordKind(row.kind));
+  const derived = await store.derivedOf(records.map(row => row.id));
+  records.forEach((row, i) => {
+    const { sort, tokens } = putRow(row);
+    if (derived[i]?.sort !== sort)
+      faults.push({ id: row.id, message: `is ordered by "${derived[i]?.sort ?? ''}", expected "${sort ?? ''}"` });
+    if (tokens !== undefined && derived[i]?.tokenCount !== undefined && derived[i].tokenCount !== tokens.length) {
+      faults.push({ id: row.id, message: `is found by ${derived[i].tokenCount} words, expected ${tokens.length}` });
+    }
+  });
+  const editions = records.filter(row => row.kind === 'Edition') as unknown as readonly RecordOf<'Edition'>[];
+  const [stored, claims, works] = await Promise.all([
+    store.windowsOf(editions.map(edition => edition.id)),
+    store.linked(
+      editions.map(edition => edition.id),
+      windowLinks,
+    ),
+    store.rows(editions.map(edition => edition.work)),
+  ]);
+  editions.forEach((edition, i) => {
+    const expected = editionWindow(edition, works[i] as RecordOf<'Work'> | undefined, claims[i] as readonly AnyClaim[]);
+    if (!sameWindow(stored[i], expected)) {
+      faults.push({
+        id: edition.id,
+        message: `stands among days of publication ${windowText(stored[i])}, expected ${windowText(expected)}`,
+      });
+    }
+  });
+  return faults;
+}
+
+async function rewrite(
+  store: GraphStore,
+  world: World,
+  rows: readonly Stamped<AnyRow>[],
+  faults: readonly StoreFault[],
+): Promise<void> {
+  const at = new Set(faults.map(fault => fault.id));
+  const again = rows.filter(row => at.has(row.id)).map(({ since: _since, until: _until, ...row }) => row as AnyRow);
+  await applyChanges(store, {
+    rows: again,
+    added: new Set(),
+    changeSet: { who: 'check', why: 'derived data made anew', moment: world.now(), batch: 'check' },
+  });
+}
+
+function sameWindow(a: EditionWindow | undefined, b: EditionWindow): boolean {
+  return windowText(a) === windowText(b);
+}
+
+function windowText(window: EditionWindow | undefined): string {
+  if (window === undefined) return '(none)';
+  return `${window.first ?? '…'} to ${window.last ?? '…'}, ${window.profile}, ${window.dateClass}${window.regular ? '' : ', worked one by one'}`;
+}

@@ -1,0 +1,56 @@
+/** The part of CSL-JSON 1.0.2 that is written here: additional properties are forbidden there, own data go to `custom`. */
+export interface CslItem {
+  readonly id: string;
+  readonly type: 'book' | 'graphic';
+  readonly title: string;
+  readonly author?: readonly CslName[];
+  readonly editor?: readonly CslName[];
+  readonly compiler?: readonly CslName[];
+  readonly translator?: readonly CslName[];
+  readonly illustrator?: readonly CslName[];
+  readonly contributor?: readonly CslName[];
+  readonly edition?: number | string;
+  readonly volume?: string;
+  readonly 'number-of-volumes'?: number;
+  readonly publisher?: string;
+  readonly 'publisher-place'?: string;
+  readonly issued?: CslDate;
+  readonly 'original-title'?: string;
+  readonly 'original-date'?: CslDate;
+  readonly 'original-publisher'?: string;
+  readonly 'original-publisher-place'?: string;
+  readonly 'collection-title'?: string;
+  readonly language?: string;
+  readonly DOI?: string;
+  readonly ISBN?: string;
+  readonly ISSN?: string;
+  readonly URL?: string;
+  readonly note?: string;
+  readonly custom: CslCustom;
+}
+
+export interface CslCustom {
+  readonly id: string;
+  /** Date of issue in EDTF, where it is known. */
+  readonly edtf?: string;
+  readonly dateAsWritten?: string;
+  readonly responsibility?: string;
+  readonly extent?: string;
+  readonly format?: string;
+}
+
+export interface CslName {
+  readonly family?: string;
+  readonly given?: string;
+  readonly suffix?: string;
+  readonly literal?: string;
+}
+
+/** Years are historical: -250 is 250 BC, there is no year 0; a second date of `[0]` is an open end. */
+export interface CslDate {
+  readonly 'date-parts'?: readonly (readonly number[])[];
+  /** 1 spring, 2 summer, 3 autumn, 4 winter. */
+  readonly season?: number;
+  readonly circa?: true;
+  readonly literal?: string;
+}

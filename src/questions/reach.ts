@@ -1,0 +1,92 @@
+import { checkId } from '../domain/model/id.ts';
+import { compareText } from '../domain/text/compare.ts';
+import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
+import { conventionsInForce } from './conventions-in-force.ts';
+import { defaultBasis, type Grounds, inTimeCaution, recordedClaimsCaution } from './grounds.ts';
+import type { Page } from './page.ts';
+import type { Reach, ReachAsked, ReachCounts, ReachPosition, ReachRow } from './questions.ts';
+import { type BucketOrder, bucketsInOrder, pageOfBuckets } from './reach-buckets.ts';
+import { countTallies } from './reach-counts.ts';
+import { reachRows } from './reach-rows.ts';
+import { reachTarget } from './reach-target.ts';
+import { pageByTitle } from './reach-title-order.ts';
+import { type JudgedWindows, judgeWindows } from './reach-windows.ts';
+
+/**
+ * Which editions could have been there in time: a verdict and room in days for each, with what it rests on. Verdicts
+ * are worked once for each distinct window (places of issue and days of publication), editions with dates in several
+ * parts or with alternatives one by one.
+ */
+export async function reach(store: GraphStore, asked: ReachAsked): Promise<Reach> {
+  const filter = checkedFilter(asked.filter ?? {});
+  const conventions = await conventionsInForce(store);
+  const found = await reachTarget(store, asked, conventions);
+  const judged = await judgeWindows(store, found.target, filter, conventions);
+  const ids = await page(store, asked, judged, filter);
+  const rows = await reachRows(
+    store,
+    ids.items.map(({ item }) => item),
+    found.target,
+    conventions,
+  );
+  const items = ids.items.map(({ position }, i) => ({ item: rows[i]!, position }));
+  const objectDays = found.target.objectDay.map(day => day.headline);
+  return {
+    target: { label: found.label, places: placesOf(found.target.stays.map(stay => stay.place.name)) },
+    objectDay: { lo: least(objectDays.map(day => day.lo)), hi: greatest(objectDays.map(day => day.hi)) },
+    counts: counts(judged, rows, asked.tallies === true),
+    rows: { items, more: ids.more },
+    grounds: grounds(found.claims, rows),
+  };
+}
+
+function page(
+  store: GraphStore,
+  asked: ReachAsked,
+  judged: JudgedWindows,
+  filter: EditionFilter,
+): Promise<Page<string, ReachPosition>> {
+  const order = asked.order ?? 'ROOM';
+  const after = asked.page.after?.order === order ? asked.page.after : undefined;
+  if (order === 'TITLE')
+    return pageByTitle(store, filter, asked.page.first, after?.order === 'TITLE' ? after : undefined);
+  return pageOfBuckets(store, bucketsInOrder(judged, order as BucketOrder), filter, asked.page.first, after);
+}
+
+/** Ids of the filter are checked, so that a mistyped one is no empty answer. */
+function checkedFilter(filter: EditionFilter): EditionFilter {
+  if (filter.work !== undefined) checkId(filter.work);
+  if (filter.place !== undefined) checkId(filter.place);
+  return filter;
+}
+
+function counts(judged: JudgedWindows, rows: readonly ReachRow[], tallies: boolean): ReachCounts {
+  const { total, byPlace, byDecade } = countTallies(judged);
+  const differOnPage = rows.filter(row => row.verdict !== row.recorded.verdict).length;
+  return { ...total, ...(tallies ? { byPlace, byDecade } : {}), differOnPage };
+}
+
+function grounds(targetClaims: readonly string[], rows: readonly ReachRow[]): Grounds {
+  const claims = new Set([...targetClaims, ...rows.flatMap(row => row.restsOn.claims)]);
+  const conventions = new Map(rows.flatMap(row => row.restsOn.conventions).map(use => [use.key, use]));
+  return {
+    basis: defaultBasis,
+    claims: [...claims].sort(compareText),
+    conventions: [...conventions.values()].sort((a, b) => compareText(a.key, b.key)),
+    supposed: false,
+    cautions: [inTimeCaution, recordedClaimsCaution],
+  };
+}
+
+function placesOf(names: readonly string[]): readonly string[] {
+  return [...new Set(names)];
+}
+
+/** An open end stays open. */
+function least(days: readonly (number | undefined)[]): number | undefined {
+  return days.some(day => day === undefined) ? undefined : Math.min(...(days as number[]));
+}
+
+function greatest(days: readonly (number | undefined)[]): number | undefined {
+  return days.some(day => day === undefined) ? undefined : Math.max(...(days as number[]));
+}

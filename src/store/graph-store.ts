@@ -83,6 +83,9 @@ export interface GraphStore {
   /** Editions with their windows as stored, for `check`: by id. */
   windowsOf(ids: readonly string[]): Promise<readonly (EditionWindow | undefined)[]>;
 
+  /** What each record is ordered by as stored, for `check`; undefined for an id that is not there. */
+  sortKeysOf(ids: readonly string[]): Promise<readonly (string | undefined)[]>;
+
   /** Links of an intake that wait for a record that has not come yet, by (source, key) of the record awaited. */
   awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]>;
 

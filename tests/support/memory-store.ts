@@ -186,6 +186,11 @@ class MemoryStore implements GraphStore {
     return ids.map(id => this.#windows.get(id));
   }
 
+  async sortKeysOf(ids: readonly string[]) {
+    this.#open();
+    return ids.map(id => this.#findable.get(id)?.sort);
+  }
+
   async awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]> {
     this.#open();
     return origins.map(origin => this.#awaited.filter(link => sameOrigin(link.origin, origin)));

@@ -1,0 +1,679 @@
+-- Generated from the declarations of kinds by "npm run generate". A store is one SQLite file.
+
+-- One row a change set: who wrote, when, why. "batch" names a run of an intake.
+CREATE TABLE change_set (
+  number INTEGER PRIMARY KEY,
+  moment TEXT NOT NULL,
+  who TEXT NOT NULL,
+  why TEXT NOT NULL,
+  batch TEXT
+);
+
+-- Every record and claim once: its id, its kind (place in the list of kinds), and for records their sort key now.
+CREATE TABLE node (
+  key INTEGER PRIMARY KEY,
+  id TEXT NOT NULL UNIQUE,
+  kind INTEGER NOT NULL,
+  sort TEXT
+);
+CREATE INDEX node_in_order ON node (kind, sort, id) WHERE sort IS NOT NULL;
+
+-- Every place in a row that holds the id of another: which rows (node) hold target in the role or field named by code.
+CREATE TABLE link (
+  target INTEGER NOT NULL,
+  code INTEGER NOT NULL,
+  node INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  PRIMARY KEY (target, code, node, since)
+) WITHOUT ROWID;
+
+-- Where a record was taken from; digest of what was taken.
+CREATE TABLE origin (
+  key TEXT NOT NULL,
+  source TEXT NOT NULL,
+  node INTEGER NOT NULL,
+  digest TEXT NOT NULL,
+  PRIMARY KEY (key, source)
+) WITHOUT ROWID;
+CREATE INDEX origin_of_node ON origin (node);
+
+-- Links that wait for a record that has not come.
+CREATE TABLE awaited (
+  number INTEGER PRIMARY KEY,
+  key TEXT NOT NULL,
+  source TEXT NOT NULL,
+  claim TEXT NOT NULL,
+  role TEXT NOT NULL
+);
+CREATE INDEX awaited_by_origin ON awaited (key, source);
+
+CREATE TABLE checkpoint (
+  intake TEXT PRIMARY KEY,
+  records INTEGER NOT NULL,
+  report TEXT NOT NULL
+) WITHOUT ROWID;
+
+-- Derived: places of issue of editions, as one word.
+CREATE TABLE profile (
+  number INTEGER PRIMARY KEY,
+  name TEXT NOT NULL UNIQUE
+);
+
+-- Derived: recorded days of publication of editions, for questions about reach. Open ends are null.
+CREATE TABLE edition_window (
+  edition INTEGER PRIMARY KEY,
+  regular INTEGER NOT NULL,
+  profile INTEGER NOT NULL,
+  class TEXT NOT NULL,
+  first INTEGER,
+  last INTEGER
+);
+CREATE INDEX edition_window_in_order ON edition_window (regular, profile, class, first, last);
+
+-- Derived: words that records are found by, folded before they come here; rowid is the key of the node.
+CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, tokenize = 'ascii');
+
+-- Versions of what is derived.
+CREATE TABLE derived (
+  name TEXT PRIMARY KEY,
+  version INTEGER NOT NULL
+) WITHOUT ROWID;
+
+CREATE TABLE "agent" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "form" TEXT,
+  "sortName" TEXT,
+  "dates" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "place" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "latitude" REAL,
+  "longitude" REAL,
+  "within" INTEGER,
+  "country" TEXT,
+  "harbour" INTEGER,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "workshop" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "trade" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "work" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "form" TEXT,
+  "languages" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "edition" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "work" INTEGER,
+  "title" TEXT,
+  "responsibility" TEXT,
+  "statement" TEXT,
+  "imprint" TEXT,
+  "extent" TEXT,
+  "illustration" TEXT,
+  "illustrated" INTEGER,
+  "format" TEXT,
+  "series" TEXT,
+  "number" TEXT,
+  "languages" TEXT,
+  "identifiers" TEXT,
+  "digitalCopies" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "exemplar" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "edition" INTEGER,
+  "shelfmark" TEXT,
+  "wants" TEXT,
+  "access" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "plate" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "form" TEXT,
+  "caption" TEXT,
+  "lettering" TEXT,
+  "letteredNames" TEXT,
+  "technique" TEXT,
+  "techniqueUri" TEXT,
+  "size" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "matrix" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "form" TEXT,
+  "survival" TEXT,
+  "size" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "state" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "matrix" INTEGER,
+  "order" INTEGER,
+  "lettering" TEXT,
+  "changes" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "artwork" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "medium" TEXT,
+  "size" TEXT,
+  "survival" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "piece" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "form" TEXT,
+  "material" TEXT,
+  "marks" TEXT,
+  "size" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "motif" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "piece" INTEGER,
+  "caption" TEXT,
+  "side" TEXT,
+  "zone" TEXT,
+  "row" INTEGER,
+  "column" INTEGER,
+  "order" INTEGER,
+  "technique" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "detail" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "of" INTEGER,
+  "region" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "reference" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "csl" TEXT,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "convention" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "key" TEXT,
+  "value" TEXT,
+  "unit" TEXT,
+  "source" TEXT,
+  "version" INTEGER,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "alternatives" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "open" INTEGER,
+  "labels" TEXT,
+  "sameAs" TEXT,
+  "notes" TEXT,
+  "columns" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "imprint" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "edition" INTEGER,
+  "place" INTEGER,
+  "agent" INTEGER,
+  "role" TEXT,
+  "order" INTEGER,
+  "asWritten" TEXT,
+  "fictitious" INTEGER,
+  "rule" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "dating" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "of" INTEGER,
+  "event" TEXT,
+  "date" TEXT,
+  "asWritten" TEXT,
+  "calendar" TEXT,
+  "rule" TEXT,
+  "basis" TEXT,
+  "flags" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "appearance" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "plate" INTEGER,
+  "edition" INTEGER,
+  "state" INTEGER,
+  "presence" TEXT,
+  "volume" TEXT,
+  "page" TEXT,
+  "number" TEXT,
+  "cover" INTEGER,
+  "colouring" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "copying" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "copy" INTEGER,
+  "source" INTEGER,
+  "through" INTEGER,
+  "manner" TEXT,
+  "handedness" TEXT,
+  "remove" TEXT,
+  "fromProof" INTEGER,
+  "copiedFrom" TEXT,
+  "copiedTo" TEXT,
+  "alterations" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "edition_descent" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "later" INTEGER,
+  "earlier" INTEGER,
+  "text" TEXT,
+  "leave" TEXT,
+  "surfaces" TEXT,
+  "asWritten" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "part_of" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "part" INTEGER,
+  "whole" INTEGER,
+  "number" TEXT,
+  "asWritten" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "printed_from" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "picture" INTEGER,
+  "matrix" INTEGER,
+  "state" INTEGER,
+  "manner" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "casting" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "cast" INTEGER,
+  "parent" INTEGER,
+  "manner" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "attribution" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "record" INTEGER,
+  "agent" INTEGER,
+  "role" TEXT,
+  "asWritten" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "made_at" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "record" INTEGER,
+  "place" INTEGER,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "stay" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "who" INTEGER,
+  "where" INTEGER,
+  "from" TEXT,
+  "to" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "depiction" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "picture" INTEGER,
+  "subject" INTEGER,
+  "iconclass" TEXT,
+  "named" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "access" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "who" INTEGER,
+  "what" INTEGER,
+  "at" INTEGER,
+  "manner" TEXT,
+  "when" TEXT,
+  "described" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "sequence" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "earlier" INTEGER,
+  "later" INTEGER,
+  "earlierEvent" TEXT,
+  "laterEvent" TEXT,
+  "atLeast" INTEGER,
+  "atMost" INTEGER,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+
+CREATE TABLE "identity" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  "one" INTEGER,
+  "other" INTEGER,
+  "verdict" TEXT,
+  "level" TEXT,
+  "points" INTEGER,
+  "rule" TEXT,
+  "standing" TEXT,
+  "withdrawnBecause" TEXT,
+  "supersededBy" TEXT,
+  "stance" TEXT,
+  "certainty" TEXT,
+  "alternativeTo" TEXT,
+  "evidence" TEXT,
+  "by" TEXT,
+  "on" TEXT,
+  "notebook" TEXT,
+  PRIMARY KEY (key, since)
+) WITHOUT ROWID;

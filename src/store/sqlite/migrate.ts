@@ -1,0 +1,78 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { DatabaseSync } from 'node:sqlite';
+import { foldVersion } from '../../domain/text/fold.ts';
+import { PlatestemmaError } from '../../errors.ts';
+import { applicationId, schemaNumber } from './schema-text.ts';
+import { sqliteError } from './sqlite-error.ts';
+
+const migrations = ['0001-graph.sql'] as const;
+
+/**
+ * Opens the file for writing and brings it to the newest schema, in one transaction: half a migration cannot stay.
+ * @throws STORE_UNREACHABLE, STORE_NOT_OURS, STORE_NEWER, STORE_READ_ONLY, STORE_BUSY
+ */
+export function openAndMigrate(file: string, create: boolean): DatabaseSync {
+  if (!create && !existsSync(file)) {
+    throw new PlatestemmaError(
+      'STORE_UNREACHABLE',
+      `there is no store at "${file}": take something in first, or name another with --store`,
+    );
+  }
+  let database: DatabaseSync | undefined;
+  try {
+    database = new DatabaseSync(file, { timeout: 5000 });
+    migrate(database, file);
+    // Each commit reaches the disk: an acknowledged change survives a loss of power.
+    database.exec(
+      'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA cache_size = -65536; PRAGMA temp_store = MEMORY',
+    );
+    return database;
+  } catch (error) {
+    database?.close();
+    throw sqliteError(error, file);
+  }
+}
+
+/** Whether the file is one of ours, of a schema that this program can read. */
+export function checkSchema(database: DatabaseSync, file: string): number {
+  const application = pragma(database, 'application_id');
+  const version = pragma(database, 'user_version');
+  if (application !== applicationId) {
+    throw new PlatestemmaError('STORE_NOT_OURS', `"${file}" is a database, but no store of this program`);
+  }
+  if (version > schemaNumber) {
+    throw new PlatestemmaError(
+      'STORE_NEWER',
+      `"${file}" has schema ${version}, this program knows up to ${schemaNumber}: use the newer program`,
+    );
+  }
+  return version;
+}
+
+function migrate(database: DatabaseSync, file: string): void {
+  const isNew = pragma(database, 'application_id') === 0 && count(database) === 0;
+  if (!isNew && checkSchema(database, file) === schemaNumber) return;
+  database.exec('BEGIN IMMEDIATE');
+  try {
+    const from = pragma(database, 'user_version');
+    for (const name of migrations.slice(from)) database.exec(readMigration(name));
+    database.exec(`PRAGMA application_id = ${applicationId}; PRAGMA user_version = ${schemaNumber}`);
+    database.prepare('INSERT OR REPLACE INTO derived (name, version) VALUES (?, ?)').run('fold', foldVersion);
+    database.exec('COMMIT');
+  } catch (error) {
+    database.exec('ROLLBACK');
+    throw error;
+  }
+}
+
+function readMigration(name: string): string {
+  return readFileSync(new URL(`../../../schema/sqlite/${name}`, import.meta.url), 'utf8');
+}
+
+function pragma(database: DatabaseSync, name: 'application_id' | 'user_version'): number {
+  return Number(database.prepare(`PRAGMA ${name}`).get()![name]);
+}
+
+function count(database: DatabaseSync): number {
+  return Number(database.prepare('SELECT count(*) AS n FROM sqlite_schema').get()!['n']);
+}

@@ -1,0 +1,62 @@
+import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
+import type { AnyRow, Stamped } from '../../domain/model/row.ts';
+import type { PutRow } from '../graph-store.ts';
+import { type FieldShape, rowFields } from '../row-fields.ts';
+import { kindNames } from './schema-text.ts';
+
+/** What SQLite keeps of a value. Links cross between threads as ids. */
+export type Cell = string | number | null;
+
+/** A row on its way to the writer: kind (place in the list), id, sort key, tokens, values in the order of rowFields. */
+export type WrittenRow = readonly [
+  kind: number,
+  id: string,
+  sort: string | null,
+  tokens: string | null,
+  ...values: Cell[],
+];
+
+/** A row on its way from a reader: kind, id, since, until, values in the order of rowFields. */
+export type ReadRow = readonly [kind: number, id: string, since: number, until: number | null, ...values: Cell[]];
+
+const numbers = new Map<KindName, number>(kindNames.map((kind, i) => [kind, i]));
+
+export function kindNumber(kind: KindName): number {
+  return numbers.get(kind)!;
+}
+
+export function encodeRow({ row, sort, tokens }: PutRow): WrittenRow {
+  const values = row as unknown as Readonly<Record<string, unknown>>;
+  const cells = rowFields(row.kind).map(({ name, shape }) => encode(values[name], shape));
+  const record = isRecordKind(row.kind);
+  return [
+    kindNumber(row.kind),
+    row.id,
+    record ? (sort ?? '') : null,
+    record ? (tokens ?? []).join(' ') : null,
+    ...cells,
+  ];
+}
+
+export function decodeRow(read: ReadRow): Stamped<AnyRow> {
+  const kind = kindNames[read[0]]!;
+  const row: Record<string, unknown> = { id: read[1], kind };
+  rowFields(kind).forEach(({ name, shape }, i) => {
+    const cell = read[4 + i] as Cell;
+    if (cell !== null) row[name] = decode(cell, shape);
+  });
+  row['since'] = read[2];
+  if (read[3] !== null) row['until'] = read[3];
+  return row as unknown as Stamped<AnyRow>;
+}
+
+function encode(value: unknown, shape: FieldShape): Cell {
+  if (value === undefined) return null;
+  if (shape === 'json') return JSON.stringify(value);
+  return shape === 'flag' ? (value === true ? 1 : 0) : (value as Cell);
+}
+
+function decode(cell: string | number, shape: FieldShape): unknown {
+  if (shape === 'json') return JSON.parse(cell as string);
+  return shape === 'flag' ? cell === 1 : cell;
+}

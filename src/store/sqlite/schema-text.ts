@@ -1,0 +1,123 @@
+import { claimKindNames, type KindName, recordKindNames } from '../../domain/model/kinds.ts';
+import { type FieldShape, rowFields } from '../row-fields.ts';
+
+/** Number of the newest migration; the file of it is `schema/sqlite/0001-graph.sql`. */
+export const schemaNumber = 1;
+
+/** Marks a file as a store of this program, in the header of the database file. */
+export const applicationId = 0x504c5354;
+
+export const kindNames: readonly KindName[] = [...recordKindNames, ...claimKindNames];
+
+/** Table of a kind: `Edition` is `edition`, `EditionDescent` is `edition_descent`. */
+export function tableOf(kind: KindName): string {
+  return kind.replace(/(?<=[a-z])[A-Z]/g, letter => `_${letter}`).toLowerCase();
+}
+
+const types: Readonly<Record<FieldShape, string>> = {
+  text: 'TEXT',
+  integer: 'INTEGER',
+  number: 'REAL',
+  flag: 'INTEGER',
+  link: 'INTEGER',
+  json: 'TEXT',
+};
+
+/** The first migration, whole: what is common is written here, a table a kind follows from the declarations. */
+export function schemaText(): string {
+  return `${common}\n${kindNames.map(tableText).join('\n')}`;
+}
+
+function tableText(kind: KindName): string {
+  const columns = rowFields(kind).map(({ name, shape }) => `  "${name}" ${types[shape]},\n`);
+  return `CREATE TABLE "${tableOf(kind)}" (
+  key INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+${columns.join('')}  PRIMARY KEY (key, since)
+) WITHOUT ROWID;
+`;
+}
+
+const common = `-- Generated from the declarations of kinds by "npm run generate". A store is one SQLite file.
+
+-- One row a change set: who wrote, when, why. "batch" names a run of an intake.
+CREATE TABLE change_set (
+  number INTEGER PRIMARY KEY,
+  moment TEXT NOT NULL,
+  who TEXT NOT NULL,
+  why TEXT NOT NULL,
+  batch TEXT
+);
+
+-- Every record and claim once: its id, its kind (place in the list of kinds), and for records their sort key now.
+CREATE TABLE node (
+  key INTEGER PRIMARY KEY,
+  id TEXT NOT NULL UNIQUE,
+  kind INTEGER NOT NULL,
+  sort TEXT
+);
+CREATE INDEX node_in_order ON node (kind, sort, id) WHERE sort IS NOT NULL;
+
+-- Every place in a row that holds the id of another: which rows (node) hold target in the role or field named by code.
+CREATE TABLE link (
+  target INTEGER NOT NULL,
+  code INTEGER NOT NULL,
+  node INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  PRIMARY KEY (target, code, node, since)
+) WITHOUT ROWID;
+
+-- Where a record was taken from; digest of what was taken.
+CREATE TABLE origin (
+  key TEXT NOT NULL,
+  source TEXT NOT NULL,
+  node INTEGER NOT NULL,
+  digest TEXT NOT NULL,
+  PRIMARY KEY (key, source)
+) WITHOUT ROWID;
+CREATE INDEX origin_of_node ON origin (node);
+
+-- Links that wait for a record that has not come.
+CREATE TABLE awaited (
+  number INTEGER PRIMARY KEY,
+  key TEXT NOT NULL,
+  source TEXT NOT NULL,
+  claim TEXT NOT NULL,
+  role TEXT NOT NULL
+);
+CREATE INDEX awaited_by_origin ON awaited (key, source);
+
+CREATE TABLE checkpoint (
+  intake TEXT PRIMARY KEY,
+  records INTEGER NOT NULL,
+  report TEXT NOT NULL
+) WITHOUT ROWID;
+
+-- Derived: places of issue of editions, as one word.
+CREATE TABLE profile (
+  number INTEGER PRIMARY KEY,
+  name TEXT NOT NULL UNIQUE
+);
+
+-- Derived: recorded days of publication of editions, for questions about reach. Open ends are null.
+CREATE TABLE edition_window (
+  edition INTEGER PRIMARY KEY,
+  regular INTEGER NOT NULL,
+  profile INTEGER NOT NULL,
+  class TEXT NOT NULL,
+  first INTEGER,
+  last INTEGER
+);
+CREATE INDEX edition_window_in_order ON edition_window (regular, profile, class, first, last);
+
+-- Derived: words that records are found by, folded before they come here; rowid is the key of the node.
+CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, tokenize = 'ascii');
+
+-- Versions of what is derived.
+CREATE TABLE derived (
+  name TEXT PRIMARY KEY,
+  version INTEGER NOT NULL
+) WITHOUT ROWID;
+`;

@@ -81,9 +81,9 @@ CREATE TABLE derived (
 ) WITHOUT ROWID;
 
 CREATE TABLE "agent" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "form" TEXT,
   "sortName" TEXT,
   "dates" TEXT,
@@ -92,13 +92,13 @@ CREATE TABLE "agent" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "place" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "latitude" REAL,
   "longitude" REAL,
   "within" INTEGER,
@@ -109,26 +109,26 @@ CREATE TABLE "place" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "workshop" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "trade" TEXT,
   "labels" TEXT,
   "sameAs" TEXT,
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "work" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "form" TEXT,
   "languages" TEXT,
   "labels" TEXT,
@@ -136,13 +136,13 @@ CREATE TABLE "work" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "edition" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "work" INTEGER,
   "title" TEXT,
   "responsibility" TEXT,
@@ -162,13 +162,13 @@ CREATE TABLE "edition" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "exemplar" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "edition" INTEGER,
   "shelfmark" TEXT,
   "wants" TEXT,
@@ -178,13 +178,13 @@ CREATE TABLE "exemplar" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "plate" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "form" TEXT,
   "caption" TEXT,
   "lettering" TEXT,
@@ -197,13 +197,13 @@ CREATE TABLE "plate" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "matrix" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "form" TEXT,
   "survival" TEXT,
   "size" TEXT,
@@ -212,13 +212,13 @@ CREATE TABLE "matrix" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "state" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "matrix" INTEGER,
   "order" INTEGER,
   "lettering" TEXT,
@@ -228,13 +228,13 @@ CREATE TABLE "state" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "artwork" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "medium" TEXT,
   "size" TEXT,
   "survival" TEXT,
@@ -243,13 +243,13 @@ CREATE TABLE "artwork" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "piece" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "form" TEXT,
   "material" TEXT,
   "marks" TEXT,
@@ -259,13 +259,13 @@ CREATE TABLE "piece" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "motif" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "piece" INTEGER,
   "caption" TEXT,
   "side" TEXT,
@@ -279,13 +279,13 @@ CREATE TABLE "motif" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "detail" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "of" INTEGER,
   "region" TEXT,
   "labels" TEXT,
@@ -293,26 +293,26 @@ CREATE TABLE "detail" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "reference" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "csl" TEXT,
   "labels" TEXT,
   "sameAs" TEXT,
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "convention" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "key" TEXT,
   "value" TEXT,
   "unit" TEXT,
@@ -323,26 +323,26 @@ CREATE TABLE "convention" (
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "alternatives" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "open" INTEGER,
   "labels" TEXT,
   "sameAs" TEXT,
   "notes" TEXT,
   "columns" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "imprint" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "edition" INTEGER,
   "place" INTEGER,
   "agent" INTEGER,
@@ -361,13 +361,13 @@ CREATE TABLE "imprint" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "dating" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "of" INTEGER,
   "event" TEXT,
   "date" TEXT,
@@ -386,13 +386,13 @@ CREATE TABLE "dating" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "appearance" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "plate" INTEGER,
   "edition" INTEGER,
   "state" INTEGER,
@@ -412,13 +412,13 @@ CREATE TABLE "appearance" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "copying" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "copy" INTEGER,
   "source" INTEGER,
   "through" INTEGER,
@@ -439,13 +439,13 @@ CREATE TABLE "copying" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "edition_descent" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "later" INTEGER,
   "earlier" INTEGER,
   "text" TEXT,
@@ -462,13 +462,13 @@ CREATE TABLE "edition_descent" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "part_of" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "part" INTEGER,
   "whole" INTEGER,
   "number" TEXT,
@@ -483,13 +483,13 @@ CREATE TABLE "part_of" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "printed_from" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "picture" INTEGER,
   "matrix" INTEGER,
   "state" INTEGER,
@@ -504,13 +504,13 @@ CREATE TABLE "printed_from" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "casting" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "cast" INTEGER,
   "parent" INTEGER,
   "manner" TEXT,
@@ -524,13 +524,13 @@ CREATE TABLE "casting" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "attribution" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "record" INTEGER,
   "agent" INTEGER,
   "role" TEXT,
@@ -545,13 +545,13 @@ CREATE TABLE "attribution" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "made_at" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "record" INTEGER,
   "place" INTEGER,
   "standing" TEXT,
@@ -564,13 +564,13 @@ CREATE TABLE "made_at" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "stay" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "who" INTEGER,
   "where" INTEGER,
   "from" TEXT,
@@ -585,13 +585,13 @@ CREATE TABLE "stay" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "depiction" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "picture" INTEGER,
   "subject" INTEGER,
   "iconclass" TEXT,
@@ -606,13 +606,13 @@ CREATE TABLE "depiction" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "access" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "who" INTEGER,
   "what" INTEGER,
   "at" INTEGER,
@@ -629,13 +629,13 @@ CREATE TABLE "access" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "sequence" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "earlier" INTEGER,
   "later" INTEGER,
   "earlierEvent" TEXT,
@@ -652,13 +652,13 @@ CREATE TABLE "sequence" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 
 CREATE TABLE "identity" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
   "one" INTEGER,
   "other" INTEGER,
   "verdict" TEXT,
@@ -675,5 +675,5 @@ CREATE TABLE "identity" (
   "by" TEXT,
   "on" TEXT,
   "notebook" TEXT,
-  PRIMARY KEY (key, since)
+  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;

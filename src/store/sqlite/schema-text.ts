@@ -31,10 +31,10 @@ export function schemaText(): string {
 function tableText(kind: KindName): string {
   const columns = rowFields(kind).map(({ name, shape }) => `  "${name}" ${types[shape]},\n`);
   return `CREATE TABLE "${tableOf(kind)}" (
-  key INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
-${columns.join('')}  PRIMARY KEY (key, since)
+  _key INTEGER NOT NULL,
+  _since INTEGER NOT NULL,
+  _until INTEGER,
+${columns.join('')}  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 `;
 }

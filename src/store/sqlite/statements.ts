@@ -11,7 +11,7 @@ const pictureOfDepiction = linkKind('Depiction', 'picture')!.code;
 const editionOfAppearance = linkKind('Appearance', 'edition')!.code;
 
 const counted = (claim: string): string =>
-  `${claim}.until IS NULL AND ifnull(${claim}.standing, 'STANDING') = 'STANDING' AND ifnull(${claim}.stance, 'HELD') = 'HELD' AND ifnull(${claim}.certainty, 'CERTAIN') <> 'DOUBTFUL'`;
+  `${claim}._until IS NULL AND ifnull(${claim}.standing, 'STANDING') = 'STANDING' AND ifnull(${claim}.stance, 'HELD') = 'HELD' AND ifnull(${claim}.certainty, 'CERTAIN') <> 'DOUBTFUL'`;
 
 /** Asked every 1,024th row, before any filter can skip it: ends a statement that is past its limit. */
 const goOn = (key: string): string => `((${key} & 1023) <> 0 OR go_on())`;
@@ -33,8 +33,8 @@ export const sql = {
   wholeName:
     'SELECT id, kind, sort FROM node WHERE kind = ? AND sort = ? AND sort IS NOT NULL ORDER BY sort, id LIMIT ?',
   nameBeginning: 'SELECT id, kind, sort FROM node WHERE kind = ? AND sort > ? AND sort < ? ORDER BY sort, id LIMIT ?',
-  byWords: `SELECT n.id AS id, n.kind AS kind, n.sort AS sort FROM search AS s CROSS JOIN node AS n ON n.key = s.rowid WHERE s.tokens MATCH ? AND ${goOn('s.rowid')} LIMIT ?`,
-  byWordsOfKinds: `SELECT n.id AS id, n.kind AS kind, n.sort AS sort FROM search AS s CROSS JOIN node AS n ON n.key = s.rowid WHERE s.tokens MATCH ? AND ${goOn('s.rowid')} AND n.kind IN (SELECT value FROM json_each(?)) LIMIT ?`,
+  byWords: `SELECT n.id AS id, n.kind AS kind, n.sort AS sort FROM search CROSS JOIN node AS n ON n.key = search.rowid WHERE search MATCH ? AND ${goOn('search.rowid')} LIMIT ?`,
+  byWordsOfKinds: `SELECT n.id AS id, n.kind AS kind, n.sort AS sort FROM search CROSS JOIN node AS n ON n.key = search.rowid WHERE search MATCH ? AND ${goOn('search.rowid')} AND n.kind IN (SELECT value FROM json_each(?)) LIMIT ?`,
   linkedNodes: 'SELECT node FROM link WHERE target = ? AND code = ? AND since <= ? AND (until IS NULL OR until > ?)',
   insertLink: 'INSERT INTO link (target, code, node, since) VALUES (?, ?, ?, ?)',
   closeLink: 'UPDATE link SET until = ? WHERE target = ? AND code = ? AND node = ? AND until IS NULL',
@@ -66,25 +66,25 @@ export const sql = {
 
 /** Conditions of a filter, each with the name of the value it binds. */
 const conditions = {
-  form: 'EXISTS (SELECT 1 FROM work AS k WHERE k.key = e.work AND k.until IS NULL AND k.form = :form)',
+  form: 'EXISTS (SELECT 1 FROM work AS k WHERE k._key = e.work AND k._until IS NULL AND k.form = :form)',
   language: 'EXISTS (SELECT 1 FROM json_each(e.languages) WHERE value = :language)',
   illustrated: 'ifnull(e.illustrated, 0) = :illustrated',
   work: 'e.work = :work',
-  place: `EXISTS (SELECT 1 FROM link AS l CROSS JOIN imprint AS i ON i.key = l.node WHERE l.target = w.edition AND l.code = ${editionOfImprint} AND l.until IS NULL AND i.place = :place AND ${counted('i')})`,
-  subject: `(${depicted('w.edition')} OR ${depicted('e.work')} OR EXISTS (SELECT 1 FROM link AS l CROSS JOIN appearance AS a ON a.key = l.node WHERE l.target = w.edition AND l.code = ${editionOfAppearance} AND l.until IS NULL AND a.presence = 'PRESENT' AND ${counted('a')} AND ${depicted('a.plate')}))`,
+  place: `EXISTS (SELECT 1 FROM link AS l CROSS JOIN imprint AS i ON i._key = l.node WHERE l.target = w.edition AND l.code = ${editionOfImprint} AND l.until IS NULL AND i.place = :place AND ${counted('i')})`,
+  subject: `(${depicted('w.edition')} OR ${depicted('e.work')} OR EXISTS (SELECT 1 FROM link AS l CROSS JOIN appearance AS a ON a._key = l.node WHERE l.target = w.edition AND l.code = ${editionOfAppearance} AND l.until IS NULL AND a.presence = 'PRESENT' AND ${counted('a')} AND ${depicted('a.plate')}))`,
 } as const;
 
 export type Condition = keyof typeof conditions;
 
 function depicted(picture: string): string {
-  return `EXISTS (SELECT 1 FROM link AS d CROSS JOIN depiction AS p ON p.key = d.node WHERE d.target = ${picture} AND d.code = ${pictureOfDepiction} AND d.until IS NULL AND p.iconclass >= :subject AND substr(p.iconclass, 1, length(:subject)) = :subject AND ${counted('p')})`;
+  return `EXISTS (SELECT 1 FROM link AS d CROSS JOIN depiction AS p ON p._key = d.node WHERE d.target = ${picture} AND d.code = ${pictureOfDepiction} AND d.until IS NULL AND p.iconclass >= :subject AND substr(p.iconclass, 1, length(:subject)) = :subject AND ${counted('p')})`;
 }
 
 /** Source of rows of edition_window that pass a filter: without conditions the rows of editions are not looked at. */
 function windowsThatPass(filter: readonly Condition[], join = ''): string {
   if (filter.length === 0) return `edition_window AS w${join} WHERE ${goOn('w.edition')}`;
   const all = filter.map(name => conditions[name]).join(' AND ');
-  return `edition_window AS w CROSS JOIN edition AS e ON e.key = w.edition AND e.until IS NULL${join} WHERE ${goOn('w.edition')} AND ${all}`;
+  return `edition_window AS w CROSS JOIN edition AS e ON e._key = w.edition AND e._until IS NULL${join} WHERE ${goOn('w.edition')} AND ${all}`;
 }
 
 const joinNode = ' CROSS JOIN node AS n ON n.key = w.edition';
@@ -118,12 +118,12 @@ export function kindSql(kind: KindName): {
   const read = fields.map(({ name, shape }) =>
     shape === 'link' ? `(SELECT id FROM node WHERE node.key = t."${name}")` : `t."${name}"`,
   );
-  const columns = ['t.since', 't.until', ...read].join(', ');
+  const columns = ['t._since', 't._until', ...read].join(', ');
   return {
-    insert: `INSERT INTO ${table} (key, since, ${names.join(', ')}) VALUES (?, ?${', ?'.repeat(names.length)})`,
-    close: `UPDATE ${table} SET until = ? WHERE key = ? AND until IS NULL`,
-    current: `SELECT ${['since', ...names].join(', ')} FROM ${table} WHERE key = ? AND until IS NULL`,
-    at: `SELECT ${columns} FROM ${table} AS t WHERE t.key = ? AND t.since <= ? AND (t.until IS NULL OR t.until > ?)`,
-    versions: `SELECT ${columns} FROM ${table} AS t WHERE t.key = ? ORDER BY t.since`,
+    insert: `INSERT INTO ${table} (_key, _since, ${names.join(', ')}) VALUES (?, ?${', ?'.repeat(names.length)})`,
+    close: `UPDATE ${table} SET _until = ? WHERE _key = ? AND _until IS NULL`,
+    current: `SELECT ${['_since', ...names].join(', ')} FROM ${table} WHERE _key = ? AND _until IS NULL`,
+    at: `SELECT ${columns} FROM ${table} AS t WHERE t._key = ? AND t._since <= ? AND (t._until IS NULL OR t._until > ?)`,
+    versions: `SELECT ${columns} FROM ${table} AS t WHERE t._key = ? ORDER BY t._since`,
   };
 }

@@ -1,0 +1,19 @@
+import type { GraphStore } from '../store/graph-store.ts';
+import { citation } from './citation.ts';
+import { conventionsInForce } from './conventions-in-force.ts';
+import { changes, history } from './history.ts';
+import type { Questions } from './questions.ts';
+import { reach } from './reach.ts';
+import { search } from './search.ts';
+
+/** All questions, asked of one store. */
+export function askStore(store: GraphStore): Questions {
+  return {
+    reach: asked => reach(store, asked),
+    search: asked => search(store, asked),
+    citation: asked => citation(store, asked),
+    history: (id, page) => history(store, id, page),
+    changes: page => changes(store, page),
+    conventions: async () => (await conventionsInForce(store)).all,
+  };
+}

@@ -1,0 +1,27 @@
+import { edtfBounds } from '../domain/dates/edtf.ts';
+import type { SlackConvention } from '../domain/dates/slack.ts';
+import { counts } from '../domain/model/counted.ts';
+import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
+import type { CountedDating } from '../domain/reach/recorded-days.ts';
+
+/** Datings of an event that count and have a date, with the groups of alternatives they belong to. */
+export function countedDatings(
+  claims: readonly AnyClaim[],
+  event: ClaimOf<'Dating'>['event'],
+  slack: SlackConvention,
+  openGroups: ReadonlySet<string> = new Set(),
+): readonly (CountedDating & { readonly claim: string })[] {
+  return claims.flatMap(claim => {
+    if (claim.kind !== 'Dating' || claim.event !== event || claim.date === undefined || !counts(claim)) return [];
+    const { id, date, basis, flags, alternativeTo } = claim;
+    return [
+      {
+        claim: id,
+        bounds: edtfBounds(date, slack),
+        ...(basis === undefined ? {} : { basis }),
+        supplied: flags?.includes('supplied') === true,
+        ...(alternativeTo === undefined ? {} : { group: { id: alternativeTo, open: openGroups.has(alternativeTo) } }),
+      },
+    ];
+  });
+}

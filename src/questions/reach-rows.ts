@@ -1,0 +1,56 @@
+import type { Conventions } from '../domain/conventions/conventions.ts';
+import { reachEdition } from '../domain/reach/reach-edition.ts';
+import type { ReachTarget } from '../domain/reach/reach-edition-input.ts';
+import type { ReachOutcome } from '../domain/reach/reach-outcome.ts';
+import { invariant } from '../errors.ts';
+import type { GraphStore } from '../store/graph-store.ts';
+import type { ReachRow, RouteTaken } from './questions.ts';
+import { type ReachInput, reachInputs } from './reach-inputs.ts';
+
+/** Rows of a page, worked from the claims of each edition. */
+export async function reachRows(
+  store: GraphStore,
+  ids: readonly string[],
+  target: ReachTarget,
+  conventions: Conventions,
+): Promise<readonly ReachRow[]> {
+  const inputs = await reachInputs(store, ids, conventions);
+  return ids.map((id, i) => {
+    const input = inputs[i];
+    invariant(input !== undefined, `${id}, which has a window, is an edition`);
+    return reachRow(id, input, reachEdition(input.edition, target, conventions));
+  });
+}
+
+function reachRow(edition: string, input: ReachInput, outcome: ReachOutcome): ReachRow {
+  const { verdict, margin, cautious, arrival, flags, why } = outcome;
+  return {
+    edition,
+    verdict,
+    margin,
+    ...(cautious === undefined ? {} : { cautious }),
+    // Linked dates do not sharpen a verdict yet: it is that of the edition's own dates.
+    recorded: { verdict, margin },
+    route: routeTaken(outcome),
+    arrival,
+    flags,
+    why,
+    restsOn: { claims: claimsOf(input, outcome), conventions: outcome.conventions },
+  };
+}
+
+/** The datings bound every verdict; beside them the imprint, stay and access that decide. */
+function claimsOf(input: ReachInput, { outlet, stay, access }: ReachOutcome): readonly string[] {
+  const claims = [...input.datings, outlet?.claim, stay?.claim, access?.claim];
+  return [...new Set(claims.filter(claim => claim !== undefined))];
+}
+
+function routeTaken({ lag, outlet, stay }: ReachOutcome): RouteTaken {
+  return {
+    from: outlet?.place?.name,
+    to: stay?.place.name ?? lag?.route.to ?? '',
+    by: lag?.route.by ?? '',
+    least: lag?.least ?? 0,
+    ...(lag?.most === undefined ? {} : { most: lag.most }),
+  };
+}

@@ -1,17 +1,13 @@
-import { existsSync } from 'node:fs';
-import { join, resolve } from 'node:path';
 import { describe } from 'vitest';
-
-const root = resolve(import.meta.dirname, '../..');
-const folder = resolve(root, process.env['OUTSIDE_DATA'] ?? '../shared/data');
+import { outsidePath } from './outside-path.ts';
 
 /**
  * Path of a file of the outside material (env OUTSIDE_DATA, default `../shared/data` beside the clone), or undefined
  * on a clone without it. Where OUTSIDE_DATA is set, missing material is an error: a test may not pass by absence.
  */
 export function outsideData(relative: string): string | undefined {
-  const path = join(folder, relative);
-  if (existsSync(path)) return path;
+  const path = outsidePath(relative);
+  if (path !== undefined) return path;
   if (process.env['OUTSIDE_DATA'] !== undefined) throw new Error(`OUTSIDE_DATA is set, but ${relative} is not in it`);
   return undefined;
 }

@@ -1,0 +1,20 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import { join } from 'node:path';
+
+/** Prints a result and keeps it as a file, with date, commit and machine. */
+export function writeResult(name: string, result: Readonly<Record<string, unknown>>): void {
+  const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
+  const whole = {
+    date: new Date().toISOString(),
+    commit,
+    node: process.versions.node,
+    cores: cpus().length,
+    ...result,
+  };
+  const folder = join(import.meta.dirname, 'results');
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, `${name}.json`), `${JSON.stringify(whole, null, 2)}\n`);
+  process.stdout.write(`${JSON.stringify(whole, null, 2)}\n`);
+}

@@ -15,7 +15,9 @@ export interface Revision {
   readonly differing: readonly string[];
 }
 
-const aboutEditions = linkKinds.filter(link => link.ofClaim && link.to.includes('Edition'));
+const aboutEditions = linkKinds.filter(
+  link => link.ofClaim && (link.to.includes('Edition') || link.to.includes('any record')),
+);
 
 /**
  * What changes when a record of a source comes again with other content. Its claims are recognised by kind and

@@ -1,0 +1,257 @@
+import { describe, expect, test } from 'vitest';
+import type { ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
+import type { Bundle, Intention } from '../../src/intake/intention.ts';
+import { applyChanges } from '../../src/questions/apply-changes.ts';
+import { applyIntake, takenUp } from '../../src/questions/apply-intake.ts';
+import { checksum } from '../../src/questions/export-graph.ts';
+import { emptyReport, type IntakeReport } from '../../src/questions/intake-report.ts';
+import type { GraphStore } from '../../src/store/graph-store.ts';
+import { memoryStore } from '../support/memory-store.ts';
+import { testWorld } from '../support/test-world.ts';
+
+/** A library record: an edition of a work, brought out at a place in a year, perhaps after another record. */
+function record(key: string, title: string, year: string, after?: string): Bundle {
+  const evidence = (field: string) => [{ reference: '@catalogue', locator: `${key} ${field}` }];
+  return {
+    outcome: 'taken',
+    place: { record: Number(key), key },
+    origin: { source: 'X', key },
+    digest: `${title} ${year}`,
+    rows: [
+      { row: { id: '@edition', kind: 'Edition', work: '@work', title }, origin: { source: 'X', key } },
+      { row: { id: '@work', kind: 'Work', labels: [{ text: title }] }, origin: { source: 'X', key: `work:${title}` } },
+      {
+        row: { id: '@catalogue', kind: 'Reference', labels: [{ text: 'Catalogue of X' }] },
+        origin: { source: 'X', key: 'catalogue' },
+      },
+      {
+        row: { id: '@place', kind: 'Place', labels: [{ text: 'Haarlem' }] },
+        origin: { source: 'X', key: 'place:haarlem' },
+      },
+      {
+        row: {
+          id: '@imprint',
+          kind: 'Imprint',
+          edition: '@edition',
+          place: '@place',
+          role: 'PUBLISHER',
+          evidence: evidence('260$a'),
+        },
+      },
+      {
+        row: {
+          id: '@dating',
+          kind: 'Dating',
+          of: '@edition',
+          event: 'PUBLISHED',
+          date: year,
+          basis: 'IMPRINT',
+          evidence: evidence('260$c'),
+        },
+      },
+    ],
+    links:
+      after === undefined
+        ? []
+        : [
+            {
+              row: {
+                id: '@descent',
+                kind: 'EditionDescent',
+                later: '@edition',
+                earlier: '',
+                evidence: evidence('534$w'),
+              },
+              role: 'earlier',
+              target: { source: 'X', key: after },
+            },
+          ],
+    remarks: [],
+  };
+}
+
+async function* from(intentions: readonly Intention[]): AsyncGenerator<Intention> {
+  yield* intentions;
+}
+
+let runs = 0;
+
+function take(store: GraphStore, intentions: readonly Intention[], begun?: IntakeReport): Promise<IntakeReport> {
+  return applyIntake(store, testWorld(++runs), from(intentions), begun ?? emptyReport('run'), {
+    intake: 'file',
+    who: 'intake',
+    why: 'test',
+  });
+}
+
+const sums = ({ records, taken, known, edited, differing, refused }: IntakeReport) => ({
+  records,
+  taken,
+  known,
+  edited,
+  differing,
+  refused,
+});
+
+async function editionOf(store: GraphStore, key: string): Promise<RecordOf<'Edition'>> {
+  const [found] = await store.byOrigin([{ source: 'X', key }]);
+  const [row] = await store.rows([found!.id]);
+  return row as RecordOf<'Edition'>;
+}
+
+async function datingsOf(store: GraphStore, key: string): Promise<readonly ClaimOf<'Dating'>[]> {
+  const edition = await editionOf(store, key);
+  const [rows] = await store.linked([edition.id], [{ kind: 'Dating', name: 'of' }]);
+  return rows as readonly ClaimOf<'Dating'>[];
+}
+
+describe('an intake', () => {
+  test('takes each record once, with what records share made once', async () => {
+    const store = memoryStore();
+    const report = await take(store, [
+      record('1', 'Views', '1764'),
+      record('2', 'Views', '1770'),
+      record('3', 'Vases', '1771'),
+    ]);
+    expect(sums(report)).toEqual({ records: 3, taken: 3, known: 0, edited: 0, differing: 0, refused: 0 });
+    expect(
+      await Promise.all((['Edition', 'Work', 'Place', 'Reference'] as const).map(kind => store.count(kind))),
+    ).toEqual([3, 2, 1, 1]);
+    expect(await store.windowsOf([(await editionOf(store, '1')).id])).toMatchObject([
+      { regular: true, dateClass: 'IMPRINT', first: -75240, last: -74875 },
+    ]);
+  });
+
+  test('adds nothing when the same file comes again', async () => {
+    const store = memoryStore();
+    const records = [record('1', 'Views', '1764'), record('2', 'Vases', '1770', '1')];
+    await take(store, records);
+    const before = [await checksum(store), await store.lastChangeSet()];
+    expect(sums(await take(store, records))).toEqual({
+      records: 2,
+      taken: 0,
+      known: 2,
+      edited: 0,
+      differing: 0,
+      refused: 0,
+    });
+    expect([await checksum(store), await store.lastChangeSet()]).toEqual(before);
+  });
+
+  test('knows the same record under another source', async () => {
+    const store = memoryStore();
+    await take(store, [record('1', 'Views', '1764')]);
+    const other = { ...record('1', 'Views', '1764'), origin: { source: 'Y', key: '1' } };
+    expect(sums(await take(store, [other]))).toMatchObject({ taken: 0, known: 1 });
+  });
+
+  test('accounts for refused records with their reason', async () => {
+    const problem = { code: 'INPUT_INVALID', message: 'expected field 001', place: { record: 2 } } as const;
+    const report = await take(memoryStore(), [record('1', 'Views', '1764'), { outcome: 'refused', problem }]);
+    expect(sums(report)).toEqual({ records: 2, taken: 1, known: 0, edited: 0, differing: 0, refused: 1 });
+    expect(report.problems).toEqual([problem]);
+  });
+
+  test('edits what changed in the source and nobody touched', async () => {
+    const store = memoryStore();
+    await take(store, [record('1', 'Views', '1764')]);
+    const { id } = await editionOf(store, '1');
+    expect(sums(await take(store, [record('1', 'Views of Haarlem', '1765')]))).toMatchObject({
+      edited: 1,
+      differing: 0,
+    });
+    expect(await editionOf(store, '1')).toMatchObject({ id, title: 'Views of Haarlem' });
+    expect((await datingsOf(store, '1')).map(dating => dating.date)).toEqual(['1765']);
+    expect(await store.windowsOf([id])).toMatchObject([{ first: -74874, last: -74510 }]);
+  });
+
+  test('leaves what a person changed, and reports it as differing', async () => {
+    const store = memoryStore();
+    await take(store, [record('1', 'Views', '1764')]);
+    const [dating] = await datingsOf(store, '1');
+    const { since: _since, ...row } = dating as ClaimOf<'Dating'> & { since: number };
+    await applyChanges(store, {
+      rows: [{ ...row, date: '1763' }],
+      added: new Set(),
+      changeSet: { who: 'Ada', why: 'seen', moment: '2026-01-02T00:00:00Z' },
+    });
+    const report = await take(store, [record('1', 'Views', '1765')]);
+    expect(sums(report)).toMatchObject({ edited: 0, differing: 1 });
+    expect(report.problems[0]).toMatchObject({ place: { key: '1' } });
+    expect((await datingsOf(store, '1')).map(each => each.date)).toEqual(['1763']);
+  });
+
+  test('withdraws a claim that the source no longer makes', async () => {
+    const store = memoryStore();
+    await take(store, [record('1', 'Views', '1764')]);
+    const without = record('1', 'Views', '1764');
+    await take(store, [{ ...without, digest: 'other', rows: without.rows.filter(({ row }) => row.kind !== 'Dating') }]);
+    expect(await datingsOf(store, '1')).toMatchObject([{ standing: 'WITHDRAWN', date: '1764' }]);
+  });
+
+  test.each([
+    ['before', [record('1', 'Views', '1764'), record('2', 'Views', '1770', '1')]],
+    ['after', [record('2', 'Views', '1770', '1'), record('1', 'Views', '1764')]],
+  ])('makes a link to a record that came %s', async (_when, records) => {
+    const store = memoryStore();
+    const report = await take(store, records);
+    const [earlier, later] = [await editionOf(store, '1'), await editionOf(store, '2')];
+    const [descents] = await store.linked([earlier.id], [{ kind: 'EditionDescent', name: 'earlier' }]);
+    expect(descents).toMatchObject([{ later: later.id, earlier: earlier.id }]);
+    expect([report.linksMade, report.linksAwaited]).toEqual([1, 0]);
+  });
+
+  test('keeps a link waiting until its record comes in a later file', async () => {
+    const store = memoryStore();
+    expect(await take(store, [record('2', 'Views', '1770', '1')])).toMatchObject({ linksMade: 0, linksAwaited: 1 });
+    await take(store, [record('1', 'Views', '1764')]);
+    const [descents] = await store.linked(
+      [(await editionOf(store, '1')).id],
+      [{ kind: 'EditionDescent', name: 'earlier' }],
+    );
+    expect(descents).toHaveLength(1);
+  });
+
+  test('works everything out and writes nothing when it is dry', async () => {
+    const store = memoryStore();
+    const report = await applyIntake(store, testWorld(), from([record('1', 'Views', '1764')]), emptyReport('run'), {
+      intake: 'f',
+      who: 'i',
+      why: 'w',
+      dryRun: true,
+    });
+    expect([report.taken, await store.count('Edition'), await store.lastChangeSet()]).toEqual([1, 0, 0]);
+  });
+
+  test('is taken up where it stood, to the same content as an undisturbed run', async () => {
+    const records = Array.from({ length: 2500 }, (_, i) =>
+      record(
+        String(i + 1),
+        `Title ${i % 700}`,
+        String(1700 + (i % 90)),
+        i % 3 === 0 ? String(((i * 7) % 2500) + 1) : undefined,
+      ),
+    );
+    const undisturbed = memoryStore();
+    const whole = await take(undisturbed, records);
+
+    const broken = memoryStore();
+    const stop = new AbortController();
+    const stopped = async function* (): AsyncGenerator<Intention> {
+      for (const [i, each] of records.entries()) {
+        if (i === 1500) stop.abort();
+        yield each;
+      }
+    };
+    await applyIntake(broken, testWorld(9999), stopped(), emptyReport('run'), {
+      intake: 'file',
+      who: 'intake',
+      why: 'test',
+      signal: stop.signal,
+    });
+    const begun = await takenUp(broken, 'file', 'run');
+    const rest = await take(broken, records.slice(begun.records), begun);
+    expect(sums(rest)).toEqual(sums(whole));
+    expect(await checksum(broken)).toBe(await checksum(undisturbed));
+  }, 60_000);
+});

@@ -22,22 +22,21 @@ export async function* readGraphFile(
   options: { readonly file?: string; readonly skip?: number },
 ): AsyncGenerator<GraphFileRow | Refusal> {
   for await (const line of lines(input)) {
-    if (line.number <= (options.skip ?? 0) || line.text === '' || line.text.startsWith('#')) continue;
+    if (line.number <= (options.skip ?? 0) || isNothing(line)) continue;
     yield readLine(line, options.file);
   }
+}
+
+function isNothing({ text, fault }: Line): boolean {
+  return fault === undefined && (text === '' || text.startsWith('#'));
 }
 
 function readLine(line: Line, file: string | undefined): GraphFileRow | Refusal {
   const place = { ...(file === undefined ? {} : { file }), record: line.number };
   try {
     if (line.fault !== undefined) throw new PlatestemmaError('INPUT_INVALID', line.fault, { place });
-    const { origins, ...row } = parse(line.text) as { origins?: readonly Origin[] };
-    return {
-      outcome: 'taken',
-      row: checkRow({ ...row, ...(origins === undefined ? {} : { origins }) }, place).row,
-      origins: origins ?? [],
-      record: line.number,
-    };
+    const { row, origins } = checkRow(parse(line.text), place);
+    return { outcome: 'taken', row, origins, record: line.number };
   } catch (error) {
     if (!(error instanceof PlatestemmaError)) throw error;
     return {
@@ -47,10 +46,9 @@ function readLine(line: Line, file: string | undefined): GraphFileRow | Refusal 
   }
 }
 
-function parse(text: string): Record<string, unknown> {
-  let value: unknown;
+function parse(text: string): unknown {
   try {
-    value = JSON.parse(text);
+    return JSON.parse(text);
   } catch (cause) {
     throw new PlatestemmaError(
       'INPUT_INVALID',
@@ -58,11 +56,4 @@ function parse(text: string): Record<string, unknown> {
       { cause },
     );
   }
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    throw new PlatestemmaError(
-      'INPUT_INVALID',
-      `expected one JSON object with "id" and "kind", came ${text.slice(0, 60)}`,
-    );
-  }
-  return value as Record<string, unknown>;
 }

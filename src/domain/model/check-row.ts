@@ -1,0 +1,75 @@
+import { Compile, type Validator } from 'typebox/schema';
+import { PlatestemmaError, type SourcePlace } from '../../errors.ts';
+import { checkRowLinks } from './check-row-links.ts';
+import { faultMessage } from './check-row-message.ts';
+import { rowSchema } from './graph-file-schema.ts';
+import { claimKindNames, type KindName, recordKindNames } from './kinds.ts';
+import { nearName } from './near-name.ts';
+import type { AnyRow, Origin } from './row.ts';
+
+/** A row as it came, with its origins apart. */
+export interface CheckedRow {
+  readonly row: AnyRow;
+  readonly origins: readonly Origin[];
+}
+
+/**
+ * Checks a value as one line of a graph file: its form by the kind's schema, ids by their check characters and kinds,
+ * dates by EDTF. Whether what it names exists is not looked at. Record lines may carry `origins`.
+ * @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH, DATE_UNREADABLE, each with the place, the id and the field
+ */
+export function checkRow(value: unknown, place: SourcePlace): CheckedRow {
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new PlatestemmaError('INPUT_INVALID', `expected a record or claim, came ${shown(value)}`, { place });
+  const given = value as Readonly<Record<string, unknown>>;
+  const kind = kindOf(given, place);
+  const validator = validatorOf(kind);
+  if (!validator.Check(given)) throw formFault(kind, given, place);
+  const { origins, ...row } = given as unknown as AnyRow & { readonly origins?: readonly Origin[] };
+  checkRowLinks(row as AnyRow, { ...place, key: row.id });
+  return { row: row as AnyRow, origins: origins ?? [] };
+}
+
+const kindNames: readonly KindName[] = [...recordKindNames, ...claimKindNames];
+const validators = new Map<KindName, Validator>();
+
+/** Compiled at first use: all kinds together take as long as the rest of a start. */
+function validatorOf(kind: KindName): Validator {
+  let validator = validators.get(kind);
+  if (validator === undefined) {
+    validator = Compile(rowSchema(kind));
+    validators.set(kind, validator);
+  }
+  return validator;
+}
+
+function kindOf(given: Readonly<Record<string, unknown>>, place: SourcePlace): KindName {
+  const { kind, id } = given;
+  const found = kindNames.find(name => name === kind);
+  if (found !== undefined) return found;
+  const near = typeof kind === 'string' ? nearName(kind, kindNames) : undefined;
+  const where = typeof id === 'string' ? `${id}, field kind` : 'field kind';
+  const hint = near === undefined ? '' : ` (did you mean "${near}"?)`;
+  throw new PlatestemmaError(
+    'INPUT_INVALID',
+    `${where}: expected a kind of record or claim, came ${shown(kind)}${hint}`,
+    {
+      place: { ...place, ...(typeof id === 'string' ? { key: id } : {}), field: 'kind' },
+    },
+  );
+}
+
+function formFault(kind: KindName, given: Readonly<Record<string, unknown>>, place: SourcePlace): PlatestemmaError {
+  const [, errors] = validatorOf(kind).Errors(given);
+  const { message, field, more } = faultMessage(errors, given, rowSchema(kind));
+  const id = typeof given['id'] === 'string' ? given['id'] : undefined;
+  return new PlatestemmaError(
+    'INPUT_INVALID',
+    `${id ?? kind}${field === undefined ? '' : `, field ${field}`}: ${message}${more === 0 ? '' : ` (and ${more} more)`}`,
+    { place: { ...place, ...(id === undefined ? {} : { key: id }), ...(field === undefined ? {} : { field }) } },
+  );
+}
+
+function shown(value: unknown): string {
+  return value === undefined ? 'none' : (JSON.stringify(value) ?? String(value)).slice(0, 60);
+}

@@ -35,6 +35,7 @@ export interface CslCustom {
   readonly edtf?: string;
   readonly dateAsWritten?: string;
   readonly responsibility?: string;
+  readonly editionStatement?: string;
   readonly extent?: string;
   readonly format?: string;
 }

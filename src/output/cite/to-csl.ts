@@ -58,6 +58,7 @@ export function toCsl(edition: CitableEdition, language = 'en'): CslItem {
       edtf: edition.date?.edtf,
       dateAsWritten: edition.date?.asWritten,
       responsibility: edition.responsibility,
+      editionStatement: edition.editionStatement,
       extent: edition.extent,
       format: edition.format,
     }),

@@ -1,0 +1,39 @@
+import { PlatestemmaError } from '../../errors.ts';
+
+const declared = /^\s*<\?xml[^>]*?encoding\s*=\s*["']([A-Za-z][\w.-]*)["']/;
+
+/**
+ * Text of an XML input in pieces: UTF-8 unless a byte order mark or the XML declaration says otherwise (XML 1.0,
+ * appendix F). A declared UTF-16 whose bytes are plainly not so is read as UTF-8. Bytes that are no text of the
+ * encoding come out as U+FFFD, which readers report.
+ * @throws SOURCE_REFUSED if the encoding is not known
+ */
+export async function* decodeText(input: AsyncIterable<Uint8Array | string>): AsyncGenerator<string> {
+  let decoder: InstanceType<typeof TextDecoder> | undefined;
+  for await (const piece of input) {
+    if (typeof piece === 'string') {
+      yield piece;
+      continue;
+    }
+    decoder ??= new TextDecoder(encodingOf(piece));
+    const text = decoder.decode(piece, { stream: true });
+    if (text !== '') yield text;
+  }
+  const rest = decoder?.decode() ?? '';
+  if (rest !== '') yield rest;
+}
+
+function encodingOf(start: Uint8Array): string {
+  if (start[0] === 0xff && start[1] === 0xfe) return 'utf-16le';
+  if (start[0] === 0xfe && start[1] === 0xff) return 'utf-16be';
+  const head = new TextDecoder('latin1').decode(start.subarray(0, 200));
+  const label = declared.exec(head.replace(/^ï»¿/, ''))?.[1]?.toLowerCase();
+  if (label === undefined || label.startsWith('utf-16')) return 'utf-8';
+  try {
+    return new TextDecoder(label).encoding;
+  } catch (cause) {
+    throw new PlatestemmaError('SOURCE_REFUSED', `expected an encoding such as UTF-8, the file declares "${label}"`, {
+      cause,
+    });
+  }
+}

@@ -1,0 +1,36 @@
+import type { Intention } from '../intention.ts';
+import { marcToBundle } from './marc-to-bundle.ts';
+import { type BrokenInput, readMarcxml } from './read-marcxml.ts';
+
+export interface MarcxmlOptions {
+  /** Name of the file, for messages. */
+  readonly file?: string;
+  /** Source of records that do not name one in field 003. */
+  readonly source?: string;
+  /** Intentions already dealt with in an earlier run: so many are read over and not yielded. */
+  readonly skip?: number;
+}
+
+/**
+ * Library records in MARCXML as intentions, in the order of the input: one for each record, and one for each fault of
+ * the file that lies in no record, so that every record is accounted for.
+ * @throws SOURCE_REFUSED if the encoding of the file is not known
+ */
+export async function* marcxmlIntentions(
+  input: AsyncIterable<Uint8Array | string>,
+  options: MarcxmlOptions = {},
+): AsyncGenerator<Intention> {
+  let toSkip = options.skip ?? 0;
+  for await (const read of readMarcxml(input)) {
+    if (toSkip > 0) toSkip--;
+    else yield 'broken' in read ? brokenInput(read, options.file) : marcToBundle(read, options);
+  }
+}
+
+function brokenInput({ broken, after }: BrokenInput, file: string | undefined): Intention {
+  const message = `${broken} (after ${after} records)`;
+  return {
+    outcome: 'refused',
+    problem: { code: 'SOURCE_REFUSED', message, place: file === undefined ? {} : { file } },
+  };
+}

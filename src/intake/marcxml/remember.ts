@@ -1,0 +1,16 @@
+/**
+ * A function that remembers what it made of a text: names, places and dates come again and again in a catalogue. It
+ * forgets everything when `most` texts are known, so that memory stays flat.
+ */
+export function remember<T>(most: number, make: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>();
+  return text => {
+    let made = known.get(text);
+    if (made === undefined) {
+      made = make(text);
+      if (known.size >= most) known.clear();
+      known.set(text, made);
+    }
+    return made;
+  };
+}

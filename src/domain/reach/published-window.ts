@@ -1,7 +1,11 @@
+import type { Conventions } from '../conventions/conventions.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
+import { mergeRanges } from '../dates/day-ranges.ts';
 import type { AnswerFlag } from './answer-flag.ts';
+import { type CountedDating, flagsOf, recordedDays, written } from './recorded-days.ts';
+import { isReversed } from './verdict.ts';
 
-/** Which shift towards an earlier day the first day for sale takes: none for OTHER. */
+/** Which start before the recorded days the first day for sale may have: none for OTHER. */
 export type PublishedClass = 'IMPRINT' | 'ANNUAL' | 'OTHER';
 
 /** When an edition was first for sale, as its counted datings say. */
@@ -11,5 +15,52 @@ export interface PublishedWindow {
   /** The same with the early start of imprint years: what verdicts use. Empty: the datings contradict each other. */
   readonly reckoned: readonly DayRange[];
   readonly class: PublishedClass;
+  /** The recorded days are one range, and with the class they give the reckoned ones: it may be grouped by its ends. */
+  readonly regular: boolean;
   readonly flags: readonly AnswerFlag[];
+}
+
+/**
+ * The window of an edition from all its counted datings of the event "published". Those that rest on the imprint let it
+ * have been for sale some days before (conventions `imprintAhead`, `imprintAhead.annual`); the others do not.
+ */
+export function publishedWindow(
+  datings: readonly CountedDating[],
+  annual: boolean,
+  conventions: Conventions,
+): PublishedWindow {
+  const imprint = annual ? 'ANNUAL' : 'IMPRINT';
+  const recorded = recordedDays(datings);
+  const reckoned = recordedDays(datings, dating =>
+    dating.basis === 'IMPRINT' ? earlier(written(dating), imprint, conventions) : written(dating),
+  );
+  const kind = equal(recorded, reckoned) ? 'OTHER' : imprint;
+  const regular = recorded.length === 1 && equal(reckoned, earlier(recorded, kind, conventions));
+  return { recorded, reckoned, class: kind, regular, flags: withAhead(flagsOf(datings), kind) };
+}
+
+/** The window of editions that are known by the ends of their recorded days and their class; reversed ends contradict. */
+export function regularWindow(days: DayRange, kind: PublishedClass, conventions: Conventions): PublishedWindow {
+  const recorded = isReversed(days) ? [] : [days];
+  const reckoned = earlier(recorded, kind, conventions);
+  return { recorded, reckoned, class: kind, regular: recorded.length === 1, flags: withAhead([], kind) };
+}
+
+function earlier(days: readonly DayRange[], kind: PublishedClass, conventions: Conventions): readonly DayRange[] {
+  if (kind === 'OTHER') return days;
+  const ahead = conventions.get(aheadKey(kind));
+  return mergeRanges(days.map(({ lo, hi }) => ({ lo: lo === undefined ? undefined : lo - ahead, hi })));
+}
+
+/** Key of the convention that says how far ahead. */
+export function aheadKey(kind: 'IMPRINT' | 'ANNUAL'): 'imprintAhead' | 'imprintAhead.annual' {
+  return kind === 'ANNUAL' ? 'imprintAhead.annual' : 'imprintAhead';
+}
+
+function withAhead(flags: readonly AnswerFlag[], kind: PublishedClass): readonly AnswerFlag[] {
+  return kind === 'OTHER' ? flags : [...flags, 'IMPRINT_AHEAD'];
+}
+
+function equal(a: readonly DayRange[], b: readonly DayRange[]): boolean {
+  return a.length === b.length && a.every(({ lo, hi }, i) => lo === b[i]?.lo && hi === b[i]?.hi);
 }

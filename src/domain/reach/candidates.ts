@@ -1,0 +1,95 @@
+import type { Conventions } from '../conventions/conventions.ts';
+import type { DayRange } from '../dates/day-bounds.ts';
+import { hullOf } from '../dates/day-ranges.ts';
+import type { Lag } from './lag.ts';
+import { outletLag, usableOutlets } from './outlet-lag.ts';
+import type { PublishedWindow } from './published-window.ts';
+import type { Outlet, ReachEdition, ReachStay, RecordedAccess } from './reach-edition-input.ts';
+import { sameTown } from './same-town.ts';
+import { isReversed, laterBy } from './verdict.ts';
+
+/** One way in which an edition may have been seen: from an outlet, at a stay. */
+export interface Candidate {
+  readonly outlet: Outlet;
+  readonly stay: ReachStay;
+  readonly lag: Lag;
+  /** Days on which it may have arrived, as verdicts reckon them. */
+  readonly arrived: DayRange;
+  /** The same from the recorded days. */
+  readonly shown: DayRange;
+  readonly access?: RecordedAccess | undefined;
+}
+
+type Way = Omit<Candidate, 'access'>;
+
+/** What follows from one range of the days of publication. */
+export interface PartCandidates {
+  readonly candidates: readonly Candidate[];
+  /** An access before anything can have arrived: no case at all. */
+  readonly contradiction?: RecordedAccess | undefined;
+}
+
+/** All ways for each range of the reckoned days, in their order. */
+export function candidatesOf(
+  edition: ReachEdition,
+  stays: readonly ReachStay[],
+  conventions: Conventions,
+): readonly PartCandidates[] {
+  const { within } = conventions.get('route.sameTown');
+  return edition.published.reckoned.map(part => {
+    const recorded = recordedWithin(edition.published, part);
+    const ways = stays.flatMap(stay =>
+      usableOutlets(edition.outlets).map(outlet => {
+        const lag = outletLag(outlet, stay.place, recorded, conventions);
+        return { outlet, stay, lag, arrived: arrival(part, lag), shown: arrival(recorded, lag) };
+      }),
+    );
+    const known = (edition.accesses ?? []).map(access => knownBy(access, ways, within));
+    return {
+      candidates: [...ways, ...known.flat()],
+      contradiction: known.flat().find(({ arrived }) => isReversed(arrived))?.access,
+    };
+  });
+}
+
+/** The routes of the recorded days count, not those of the days before an imprint year. */
+function recordedWithin({ recorded }: PublishedWindow, part: DayRange): DayRange {
+  const inside = recorded.filter(
+    ({ lo, hi }) =>
+      (hi === undefined || part.lo === undefined || hi >= part.lo) &&
+      (lo === undefined || part.hi === undefined || lo <= part.hi),
+  );
+  return inside.length === 0 ? part : hullOf(inside);
+}
+
+function arrival({ lo, hi }: DayRange, { least, most }: Lag): DayRange {
+  return { lo: laterBy(lo, least), hi: laterBy(hi, most) };
+}
+
+/**
+ * Arrived by the day of the access at the latest: at each stay where it was, from the outlet that is quickest there;
+ * where those asked about had it themselves, wherever they were.
+ */
+function knownBy(access: RecordedAccess, ways: readonly Way[], within: number): readonly Candidate[] {
+  if (access.at === undefined) {
+    const way = quickest(ways);
+    return way === undefined ? [] : [known(access, { ...way, stay: { place: way.stay.place } })];
+  }
+  const at = access.at;
+  const there = ways.filter(({ stay }) => sameTown(at, stay.place, within));
+  return [...Map.groupBy(there, ({ stay }) => stay).values()].flatMap(each => {
+    const way = quickest(each);
+    return way === undefined ? [] : [known(access, way)];
+  });
+}
+
+function known(access: RecordedAccess, way: Way): Candidate {
+  const by = ({ lo, hi }: DayRange): DayRange => ({ lo, hi: access.when.hi ?? hi });
+  return { ...way, access, arrived: by(way.arrived), shown: by(way.shown) };
+}
+
+function quickest(ways: readonly Way[]): Way | undefined {
+  let found = ways[0];
+  for (const way of ways) if (found !== undefined && way.lag.least < found.lag.least) found = way;
+  return found;
+}

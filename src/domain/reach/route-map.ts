@@ -1,0 +1,103 @@
+import type { Conventions } from '../conventions/conventions.ts';
+import { type Landmass, landmassOf } from '../conventions/landmasses.ts';
+import type { Coordinates, LocatedPlace } from '../conventions/located-place.ts';
+import { ports } from '../conventions/ports.ts';
+import { regionContains } from '../conventions/regions.ts';
+import type { RouteEnd } from '../conventions/route-conventions.ts';
+import { type Era, eraGrid } from './era-grid.ts';
+import { greatCircle } from './great-circle.ts';
+import { lagRegionOf } from './lag-region.ts';
+import type { LagDays } from './verdict.ts';
+
+/** A recorded route in one direction. */
+export interface DirectedRoute extends LagDays {
+  readonly key: string;
+}
+
+/** A place or port as routes see it. */
+export interface Stop {
+  readonly name: string;
+  readonly coordinates: Coordinates;
+  readonly landmass: Landmass | undefined;
+  /** Kilometres by which the place may lie farther or nearer than its coordinates say. */
+  readonly radius: number;
+  readonly leaving: readonly DirectedRoute[];
+  readonly arriving: ReadonlySet<DirectedRoute>;
+}
+
+/** The conventions about routes, made ready for many questions. */
+export interface RouteMap {
+  readonly grid: readonly Era[];
+  /** Where ways from a place begin; remembered by object. */
+  source(place: LocatedPlace, coordinates: Coordinates): Stop;
+  /** Where ways to a place end; remembered by object. */
+  destination(place: LocatedPlace, coordinates: Coordinates): Stop;
+  /** The ports of its landmass nearest to a stop, nearest first; the stop itself where its land has none. Remembered. */
+  portsNear(stop: Stop): readonly Stop[];
+}
+
+/** The route map of a set of conventions, made once. */
+export const routeMapOf: (conventions: Conventions) => RouteMap = remembered(makeRouteMap);
+
+function makeRouteMap(conventions: Conventions): RouteMap {
+  const stop = stopMaker(conventions);
+  const harbours = ports.map(port => stop(port, { centre: port.coordinates, radius: 0 }, port.landmass));
+  const count = conventions.get('route.ports');
+  const at = (place: LocatedPlace, coordinates: Coordinates) => ({ centre: coordinates, radius: 0, place });
+  return {
+    grid: eraGrid(conventions),
+    source: remembered((place, coordinates) =>
+      stop(place, lagRegionOf(place, coordinates, conventions), landmassOf(place)),
+    ),
+    destination: remembered((place, coordinates) => stop(place, at(place, coordinates), landmassOf(place))),
+    portsNear: remembered(place => nearest(place, harbours, count)),
+  };
+}
+
+function stopMaker(conventions: Conventions) {
+  const routes = conventions.routes.flatMap(({ key, value }) => {
+    const lag = { least: value.least, most: value.most ?? undefined };
+    const there = { from: value.from, to: value.to, route: { key, ...lag } };
+    const back = { from: value.to, to: value.from, route: { key, ...lag } };
+    return value.bothWays ? [there, back] : [there];
+  });
+  return (
+    place: LocatedPlace,
+    { centre, radius }: { readonly centre: Coordinates; readonly radius: number },
+    landmass: Landmass | undefined,
+  ): Stop => ({
+    name: place.name,
+    coordinates: centre,
+    radius,
+    landmass,
+    leaving: routes.filter(({ from }) => contains(from, place)).map(({ route }) => route),
+    arriving: new Set(routes.filter(({ to }) => contains(to, place)).map(({ route }) => route)),
+  });
+}
+
+function contains(end: RouteEnd, place: LocatedPlace): boolean {
+  return regionContains({ ...end, source: '' }, place);
+}
+
+function nearest(from: Stop, harbours: readonly Stop[], count: number): readonly Stop[] {
+  const own = harbours.filter(({ landmass }) => from.landmass === undefined || landmass === from.landmass);
+  if (own.length === 0) return [from];
+  return own
+    .map(port => ({ port, km: greatCircle(from.coordinates, port.coordinates) }))
+    .sort((a, b) => a.km - b.km)
+    .slice(0, count)
+    .map(({ port }) => port);
+}
+
+function remembered<K extends object, A extends readonly unknown[], V extends object>(
+  make: (key: K, ...rest: A) => V,
+): (key: K, ...rest: A) => V {
+  const known = new WeakMap<K, V>();
+  return (key, ...rest) => {
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const value = make(key, ...rest);
+    known.set(key, value);
+    return value;
+  };
+}

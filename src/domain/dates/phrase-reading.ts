@@ -7,8 +7,8 @@ export interface PhraseConventions {
   readonly cPrefix: Readonly<Record<PhraseProfile, 'copyright' | 'circa'>>;
   /** "before 1770" leaves 1770 out, and so does "after 1770". */
   readonly beforeExcludes: boolean;
-  /** The 18th century is 1700 to 1799 (0) or 1701 to 1800 (1). */
-  readonly centuryBegins: 0 | 1;
+  /** The 18th century is 1700 to 1799 or 1701 to 1800. */
+  readonly century: 'XX00-XX99' | 'XX01-XX00';
 }
 
 /** What a person should know who confirms the reading. */
@@ -74,5 +74,5 @@ export interface PhraseRefusal {
 export const defaultPhraseConventions: PhraseConventions = Object.freeze({
   cPrefix: Object.freeze({ library: 'copyright', museum: 'circa' }),
   beforeExcludes: true,
-  centuryBegins: 0,
+  century: 'XX00-XX99',
 });

@@ -5,7 +5,7 @@ import { republicanMonthOfWord } from './phrase-words.ts';
 
 const republic = String.raw`(?:,? de la république(?: française)?(?:,? une et indivisible)?)?(?: ?(?:…|\.{3}))?`;
 const dated = new RegExp(
-  String.raw`^(?:le )?(?:(?:(\d{1,2})(?:er)? )?([\p{L}]{7,11}),? )?(?:de )?(?:l')?an\.? (\d{1,2}|[XVI]{1,4})(?:e|er|ème|me|\.)?${republic}$`,
+  String.raw`^(?:le )?(?:(?:(\d{1,2})(?:er)? )?([\p{L}]{6,13}),? )?(?:de )?(?:l')?an\.? (\d{1,2}|[XVI]{1,4})(?:e|er|ème|me|\.)?${republic}$`,
   'iu',
 );
 

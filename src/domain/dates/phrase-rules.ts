@@ -1,4 +1,5 @@
 import { combinedRules } from './phrase-combined-rules.ts';
+import { correctedBy } from './phrase-correction.ts';
 import { rangeRules } from './phrase-range-rules.ts';
 import type { PhraseBasis, PhraseFlag } from './phrase-reading.ts';
 import { readRepublican } from './phrase-republican.ts';
@@ -14,9 +15,7 @@ export const plainRules: readonly PhraseRule[] = [
     pattern: /^(.+?),? (?:i\. ?e\.?|that is),? (.+)$/i,
     make: ([, printed, right], reader) => {
       const read = reader.read(right!);
-      return (
-        read && { ...flagged(read, /^\d{3}$/.test(printed!) ? 'other-calendar' : 'corrected')!, printed: printed! }
-      );
+      return read && correctedBy(printed!, read);
     },
   },
   {
@@ -36,7 +35,7 @@ export const plainRules: readonly PhraseRule[] = [
   },
   {
     name: 'phrase-6-copyright',
-    pattern: /^(c|©|\(c\)|cop\.?|copyright) ?(.+)$/i,
+    pattern: /^(copyright|cop\.?|\(c\)|©|c) ?(.+)$/i,
     make: ([text, prefix, rest], reader) => {
       const against = /^c\d/i.test(text!);
       if (/^c$/i.test(prefix!) && !against) return undefined;

@@ -30,7 +30,7 @@ const perhaps =
 const circaBefore = new RegExp(String.raw`^(?:(?:${circa})\.? |(?:ca|c|approx)\. ?(?=\d)|ca(?=\d)|~ ?)(.+)$`, 'i');
 const circaAfter = /^(.+?),? \(?(?:approx\.?|approximately|circa|ca\.?)\)?$/i;
 const perhapsBefore = new RegExp(`^(?:${perhaps}),? (.+)$`, 'i');
-const perhapsAfter = /^(.+?),? ?(?:\(uncertain\)|\(\?\)|\(guess\)| maybe| guess| uncertain|\?)$/i;
+const perhapsAfter = /^(.+?),? ?(?:\(uncertain\)|\(\?\)|\(guess\)| maybe| guess| uncertain|(?<!\d{4}-)\?)$/i;
 
 /** The mark that the phrase begins or ends with, and what is left. */
 export function takeMark(text: string): { readonly mark: Mark; readonly rest: string } | undefined {
@@ -61,7 +61,7 @@ function readUnmarked(written: string, conventions: PhraseConventions): SingleDa
   if (roman !== undefined) return { ...exact({ digits: String(roman) }, 'phrase-19-roman'), flags: ['roman'] };
   return (
     readDecade(text) ??
-    readCentury(text, conventions.centuryBegins) ??
+    readCentury(text, conventions.century === 'XX00-XX99' ? 0 : 1) ??
     readDayMonthYear(text) ??
     readNumericDate(text) ??
     readEra(text)

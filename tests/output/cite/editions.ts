@@ -1,0 +1,235 @@
+import type { CitableAgent, CitableEdition } from '../../../src/output/cite/citable-edition.ts';
+
+const person = (sortName: string, role = 'aut'): CitableAgent => {
+  const [family, given] = sortName.split(', ');
+  return { name: given === undefined ? family! : `${given} ${family}`, sortName, kind: 'person', role };
+};
+const firm = (name: string, role = 'aut'): CitableAgent => ({ name, kind: 'firm', role });
+const london = (publisher: string) => [{ place: 'London', publisher }];
+
+/** Twenty-five invented editions, each with something that goes wrong easily. */
+export const editions: readonly CitableEdition[] = [
+  {
+    id: 'edition-plain-book',
+    title: 'Sketches of country life',
+    agents: [person('Doe, Anna'), person('Pen, Ivor', 'ill'), person('Rook, J.', 'egr')],
+    imprints: london('Smith and Elder'),
+    date: { edtf: '1837' },
+    editionStatement: '2nd ed.',
+    languages: ['en'],
+  },
+  {
+    id: 'edition-reprint-dublin',
+    title: 'Sketches of country life',
+    agents: [person('Doe, Anna')],
+    imprints: [{ place: 'Dublin', publisher: 'Carey and Lea' }],
+    date: { edtf: '1838' },
+    original: { date: { edtf: '1834' }, publisher: 'Smith and Elder', place: 'London' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-german-nouns',
+    title: 'Der Hase im Klee & andere Fabeln für Kinder',
+    agents: [person('Müßig, Jörg')],
+    imprints: [{ place: 'Nürnberg', publisher: 'Weiß & Söhne' }],
+    date: { edtf: '1764~' },
+    editionStatement: 'Zweite Auflage',
+    languages: ['de'],
+  },
+  {
+    id: 'edition-greek-title',
+    title: 'Μῦθοι Αἰσώπειοι· ἔκδοσις ἁπλῆ',
+    agents: [person('Κοραῆς, Ἀδάμ', 'edt')],
+    imprints: [{ place: 'Βιέννη', publisher: 'Βεντότης' }],
+    date: { edtf: '1784' },
+    languages: ['el'],
+  },
+  {
+    id: 'edition-several-places',
+    title: 'The hunter’s almanack',
+    imprints: [
+      { place: 'London', publisher: 'Tegg' },
+      { place: 'Dublin', publisher: 'Cumming & Co.' },
+      { place: 'Glasgow', publisher: 'Griffin' },
+    ],
+    date: { edtf: '1827-11' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-corporate-author',
+    title: 'Rules and prizes',
+    agents: [firm('Society for Arts, Trades & Commerce')],
+    imprints: london('Printed for the Society'),
+    date: { edtf: '1766-03-17' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-corporate-and',
+    title: 'Catalogue of stock',
+    agents: [firm('Brown and Green and Sons'), person('De la Rue, Pierre')],
+    imprints: [{ place: 'Guernsey and Jersey', publisher: 'Brown and Green and Sons' }],
+    date: { edtf: '1801/1803' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-decade',
+    title: 'Bloemen en vogels',
+    agents: [person('van der Meer, Jan')],
+    imprints: [{ place: 'Amsterdam', publisher: 'Weduwe Loots' }],
+    date: { edtf: '176X' },
+    editionStatement: 'Tweede druk',
+    languages: ['nl'],
+  },
+  {
+    id: 'edition-not-after',
+    title: 'Recueil de têtes gravées à l’eau-forte',
+    agents: [person('Lefèvre, Élodie')],
+    imprints: [{ place: 'Paris', publisher: 'chez l’auteur' }],
+    date: { edtf: '[..1765]', asWritten: '[avant 1766]' },
+    languages: ['fr'],
+  },
+  {
+    id: 'edition-one-of-range',
+    title: 'Raccolta di vedute',
+    agents: [person('D’Agostino, Niccolò')],
+    imprints: [{ place: 'Venezia', publisher: 'Remondi' }],
+    date: { edtf: '[1760..1770]' },
+    languages: ['it'],
+  },
+  {
+    id: 'edition-one-of-two',
+    title: 'Fábulas',
+    agents: [person('Núñez, José'), person('Ibáñez, Álvaro', 'trl')],
+    imprints: [{ place: 'Madrid', publisher: 'Imprenta Real' }],
+    date: { edtf: '[1727,1728]' },
+    languages: ['es'],
+  },
+  {
+    id: 'edition-open-date',
+    title: 'The monthly cabinet',
+    agents: [person('Vane, Ruth', 'edt')],
+    imprints: london('Barker'),
+    date: { edtf: '1834/..' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-no-date',
+    title: 'A new drawing book',
+    agents: [person('Doe, Anna')],
+    imprints: london('Laurie'),
+    languages: ['en'],
+  },
+  { id: 'edition-title-only', title: 'Sheet of birds' },
+  {
+    id: 'edition-tex-specials',
+    title: '50% off #1: {tea} & $5_cups ~ ^ \\ <b>bold</b> | "quoted" -- ``so\'\' ?`',
+    agents: [person('O’Hara, Mary "Molly"')],
+    imprints: [{ place: 'Cork & Cobh', publisher: 'A_B #2' }],
+    date: { edtf: '1799?' },
+    editionStatement: 'New ed. & enlarged',
+    languages: ['en'],
+  },
+  {
+    id: 'edition-unbalanced',
+    title: 'A { brace and a } } brace',
+    agents: [person('Brace, {Odd')],
+    imprints: london('} Press {'),
+    date: { edtf: '1850' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-slavic',
+    title: 'Łódź i Čechy: żółć, šíp a dub',
+    agents: [person('Żak, Łucja'), person('Dvořák, Jiří', 'ill')],
+    imprints: [{ place: 'Kraków', publisher: 'Księgarnia Żupańskiego' }],
+    date: { edtf: '1848' },
+    languages: ['pl'],
+  },
+  {
+    id: 'edition-cyrillic',
+    title: 'Басни и картинки',
+    agents: [person('Ёлкин, Пётр')],
+    imprints: [{ place: 'Москва', publisher: 'Типография №1' }],
+    date: { edtf: '1825' },
+    languages: ['ru'],
+  },
+  {
+    id: 'edition-volume-of-set',
+    title: 'The naturalist’s cabinet',
+    number: 'Vol. 3',
+    partTitles: ['Birds'],
+    extent: '6 v. : ill. ; 24 cm',
+    agents: [person('Pike, Thomas, Jr.')],
+    imprints: london('Cundee'),
+    date: { edtf: '1806' },
+    series: ['Library of useful things'],
+    languages: ['en'],
+  },
+  {
+    id: 'edition-many-hands',
+    title: 'The winter annual',
+    agents: [
+      person('Vane, Ruth', 'edt'),
+      person('Marlow, Ann', 'edt'),
+      person('Rook, J.', 'egr'),
+      person('Stone, K.', 'egr'),
+      firm('Perkins & Bacon', 'prt'),
+    ],
+    imprints: london('Smith, Elder & Co.'),
+    date: { edtf: '1834' },
+    identifiers: [
+      { scheme: 'Shelf catalogue', value: 'A 12' },
+      { scheme: 'ISBN', value: '978-0-00-000000-2' },
+    ],
+    urls: ['https://example.org/view?id=a_b%20c&page=#p1'],
+    languages: ['en'],
+  },
+  {
+    id: 'edition-uncertain-range',
+    title: 'Anweisung zum Lackieren',
+    agents: [person('Kunckel, A.')],
+    imprints: [{ place: 'Leipzig', publisher: 'Crusius' }],
+    date: { edtf: '1766?/1768' },
+    editionStatement: '3., verbesserte Auflage',
+    languages: ['de'],
+  },
+  {
+    id: 'edition-season',
+    title: 'The fashion book',
+    imprints: london('Bell'),
+    date: { edtf: '1806-22' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-single-name',
+    title: 'Scènes de la vie des bêtes',
+    agents: [person('Plumet'), person('Homère', 'ill')],
+    imprints: [{ place: 'Paris', publisher: 'Hetzel et Paulin' }],
+    date: { edtf: '1842' },
+    languages: ['fr'],
+  },
+  {
+    id: 'edition-place-unknown',
+    title: 'Tu quoque; or, the biter bit',
+    responsibility: 'by a Lady',
+    imprints: [{ publisher: 'Printed for the author' }],
+    date: { edtf: '17XX', asWritten: '17--' },
+    languages: ['en'],
+  },
+  {
+    id: 'edition-single-sheet',
+    title: 'The boar at bay',
+    singleSheet: true,
+    agents: [person('Rook, J.', 'egr'), person('Marlow, Ann', 'dln')],
+    imprints: london('Laurie & Whittle'),
+    date: { edtf: '1794-05-12' },
+    languages: ['en'],
+  },
+];
+
+/** One of them by the words of its id. */
+export function edition(words: string): CitableEdition {
+  const found = editions.find(({ id }) => id === `edition-${words}`);
+  if (found === undefined) throw new Error(`no edition ${words} among the examples`);
+  return found;
+}

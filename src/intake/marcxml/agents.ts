@@ -3,6 +3,7 @@ import { foldTokens } from '../../domain/text/fold.ts';
 import type { BundleDraft, RecordDraft } from './bundle-draft.ts';
 import { type MarcField, subfield } from './marc-record.ts';
 import type { RecordView } from './record-view.ts';
+import { remember } from './remember.ts';
 import { rolesOf } from './roles.ts';
 import { scriptLanguage } from './scripts.ts';
 import { type Marks, statement, tidy, withoutEndMarks, withoutFinalStop } from './text.ts';
@@ -81,12 +82,14 @@ function agentOf(view: RecordView, field: MarcField, languages: readonly string[
   };
 }
 
-/** Heading of the main entry as work keys use it; empty without one. */
+/** Fold of the heading of the main entry; empty without one. */
 export function mainHeading(view: RecordView): string {
   const field = view.first('100') ?? view.first('110') ?? view.first('111');
   if (field === undefined) return '';
   const form = formOf(field);
-  return `${nameText(field, form, view.leftOut)} ${datesText(field, form) ?? ''}`;
+  const dates = datesText(field, form);
+  const name = nameText(field, form, view.leftOut);
+  return folded(dates === undefined ? name : `${name} ${dates}`);
 }
 
 /** A firm named in an imprint, shared by the fold of its name. */
@@ -95,9 +98,11 @@ export function firm(name: string): AgentRead {
 }
 
 function nameKey(form: AgentForm, name: string, dates: string | undefined): string {
-  const tokens = foldTokens(dates === undefined ? name : `${name} ${dates}`);
-  return `agent:${form?.toLowerCase() ?? 'name'}:${tokens.length === 0 ? name : tokens.join(' ')}`;
+  return `agent:${form?.toLowerCase() ?? 'name'}:${folded(dates === undefined ? name : `${name} ${dates}`)}`;
 }
+
+/** Fold of a heading; a heading without letters stands for itself. */
+const folded = remember(50_000, text => foldTokens(text).join(' ') || text);
 
 /** Person or body by the tag and first indicator; a family (`3`) and an untyped 720 are neither. */
 function formOf({ tag, ind1 }: MarcField): AgentForm {

@@ -53,8 +53,8 @@ export class BundleDraft {
   }
 
   /** A claim whose `role` is a record of a source that may not have come yet. */
-  link(claim: Omit<ClaimDraft, never>, role: string, target: Origin, said: Said): void {
-    this.#links.push({ row: this.#complete(claim as ClaimDraft, said), role, target });
+  link(claim: ClaimDraft, role: string, target: Origin, said: Said): void {
+    this.#links.push({ row: this.#complete(claim, said), role, target });
   }
 
   remark(code: ErrorCode, message: string, field?: string): void {

@@ -22,8 +22,10 @@ export interface DateReading {
 /** Reads the words by the grammar of library records. Remembers, as the same years come again and again. */
 export const readImprintDate = remember(50_000, (words): DateReading => {
   const reading = readDatePhrase(words, 'library');
-  if (!('edtf' in reading))
-    return { rule: reading.rule, flags: [reading.rule], basis: 'IMPRINT', reason: reading.reason };
+  if (!('edtf' in reading)) {
+    const flags = [...new Set([...reading.flags, reading.rule])];
+    return { rule: reading.rule, flags, basis: 'IMPRINT', reason: reading.reason };
+  }
   const calendar = calendars[reading.calendar];
   return {
     date: reading.edtf,

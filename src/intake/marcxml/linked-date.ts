@@ -6,9 +6,12 @@ import { remember } from './remember.ts';
  * before the size of the leaf (`pp. 720. W. Tegg & Co.: London, 1857. 12º.`). Undefined if it cannot be read.
  */
 export const dateOfLinked = remember(10_000, (words): string | undefined => {
-  const inPlace = dated.exec(words)?.[0];
+  const inPlace = dated.exec(words.slice(-longest))?.[0];
   return inPlace === undefined ? undefined : readImprintDate(inPlace.trim()).date;
 });
+
+/** Characters at the end of the words that are looked at. */
+const longest = 300;
 
 /** The last bracketed or bare year of the words, with what is written against it. */
 const dated =

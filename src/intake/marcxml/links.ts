@@ -37,7 +37,7 @@ const parts: Readonly<Record<string, { readonly linked: 'whole' | 'part'; readon
 };
 
 /** Fields that do not say which of the two editions came first. */
-const symmetric = ['775', '776', '787'] as const;
+const symmetric = new Set(['775', '776', '787']);
 
 /**
  * Links to other records by their control numbers ($w): EditionDescent and PartOf. A field without $w stays readable
@@ -45,16 +45,19 @@ const symmetric = ['775', '776', '787'] as const;
  * @param published date of this edition that is held, EDTF
  */
 export function addLinks(view: RecordView, published: string | undefined, title: string, draft: BundleDraft): void {
-  for (const [tag, { linked, text }] of Object.entries(descents)) {
+  for (const tag of view.tags()) {
+    if (tag[0] !== '7' && tag[0] !== '8') continue;
+    const toEdition = descents[tag];
+    const toWhole = parts[tag];
+    if (toEdition === undefined && toWhole === undefined && !symmetric.has(tag)) continue;
     for (const field of view.fields(tag)) {
-      link(view, field, linked, descent(linked, { text, ...asWritten(field) }), draft);
+      if (toEdition !== undefined) {
+        const { linked, text } = toEdition;
+        link(view, field, linked, descent(linked, { text, ...asWritten(field) }), draft);
+      } else if (toWhole !== undefined) {
+        link(view, field, toWhole.linked, partOf(field, toWhole.linked, toWhole.number), draft);
+      } else linkByDates(view, field, published, title, draft);
     }
-  }
-  for (const [tag, { linked, number }] of Object.entries(parts)) {
-    for (const field of view.fields(tag)) link(view, field, linked, partOf(field, linked, number), draft);
-  }
-  for (const tag of symmetric) {
-    for (const field of view.fields(tag)) linkByDates(view, field, published, title, draft);
   }
 }
 
@@ -136,9 +139,9 @@ function targetOf(field: MarcField, source: string): Origin | undefined {
   let found: Origin | undefined;
   for (const [code, value] of field.subfields) {
     if (code !== 'w') continue;
-    const [, given, key] = /^\s*(?:\(([^)]*)\))?\s*(.*?)\s*$/.exec(value.replaceAll('#', ' ')) ?? [];
-    if (key === undefined || key === '') continue;
-    const target = { source: given === undefined || given === '' ? source : given, key };
+    const [, given, key] = /^(?:\(([^)]*)\))?(.*)$/.exec(tidy(value.replaceAll('#', ' '))) ?? [];
+    if (key === undefined || key.trim() === '') continue;
+    const target = { source: given === undefined || given === '' ? source : given, key: key.trim() };
     if (target.source === source) return target;
     found ??= target;
   }

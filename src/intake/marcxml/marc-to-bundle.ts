@@ -112,8 +112,8 @@ function edition(view: RecordView, titles: Titles, languages: readonly string[])
 
 /** Editions of one source share a work by the main heading and the title, brackets and punctuation aside. */
 function workKey(view: RecordView, title: string): string {
-  const folded = foldTokens(title.replace(/\betc\b\.?/g, '')).join(' ');
-  return `work:${foldTokens(mainHeading(view)).join(' ')}|${folded === '' ? title : folded}`;
+  const folded = foldTokens(title).filter(token => token !== 'etc').join(' ');
+  return `work:${mainHeading(view)}|${folded === '' ? title : folded}`;
 }
 
 function work(view: RecordView, title: string): RecordDraft {

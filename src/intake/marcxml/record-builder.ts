@@ -1,7 +1,7 @@
 import type { MarcField, MarcRecord, MarcSubfield } from './marc-record.ts';
 
-/** Most characters of one record that are kept: 100 times what ISO 2709 allows. */
-const mostCharacters = 10_000_000;
+/** Most characters of one record that are kept: ten times what ISO 2709 can hold. */
+const mostCharacters = 1_000_000;
 const goodTag = /^[0-9A-Za-z]{3}$/;
 
 interface OpenField {

@@ -1,9 +1,12 @@
 /** What a relator subfield says: a MARC relator code, or undefined where the words are not known. */
 export function relatorCode(words: string): string | undefined {
+  if (words.length > longest) return undefined;
   const plain = words.normalize('NFC').trim().toLowerCase().replace(/\s+/g, ' ');
   const term = /^https?:/.test(plain) ? plain.slice(plain.lastIndexOf('/') + 1) : plain;
   return codeOf.get(term.replace(/^[([]+|[\s.,;:)\]]+$/g, ''));
 }
+
+const longest = 100;
 
 /** Codes and terms of the Library of Congress. https://www.loc.gov/marc/relators/relaterm.html */
 const terms = `abr abridger;acp art copyist;act actor;adp adapter;aft author of afterword, colophon, etc.;ann annotator;

@@ -1,3 +1,6 @@
+/** Longer texts are made anew each time. */
+const longest = 500;
+
 /**
  * A function that remembers what it made of a text: names, places and dates come again and again in a catalogue. It
  * forgets everything when `most` texts are known, so that memory stays flat.
@@ -5,6 +8,7 @@
 export function remember<T>(most: number, make: (text: string) => T): (text: string) => T {
   const known = new Map<string, T>();
   return text => {
+    if (text.length > longest) return make(text);
     let made = known.get(text);
     if (made === undefined) {
       made = make(text);

@@ -1,31 +1,50 @@
 import type { MarcField } from './marc-record.ts';
 
-const surplusSpace = /\s{2,}|[\t\n\r]/;
-const beyondAscii = /[^\x00-\x7F]/;
-
 /** A value as a reader sees it: no white space at its ends, single spaces within, composed characters (Unicode NFC). */
 export function tidy(value: string): string {
-  const spaced = surplusSpace.test(value) ? value.replace(/\s+/g, ' ') : value;
-  return (beyondAscii.test(spaced) ? spaced.normalize('NFC') : spaced).trim();
+  let beyondAscii = false;
+  let spaces = 1;
+  for (let i = 0; i < value.length; i++) {
+    const code = value.charCodeAt(i);
+    if (code > 127) beyondAscii = true;
+    spaces = code <= 32 ? spaces + (code === 32 ? 1 : 2) : 0;
+    if (spaces > 1) return spaced(value);
+  }
+  if (spaces > 0) return spaced(value);
+  return beyondAscii ? value.normalize('NFC') : value;
 }
 
-const endMarks = /(?:\s*[/:;=,])+\s*$/;
+function spaced(value: string): string {
+  return value.replace(/\s+/g, ' ').trim().normalize('NFC');
+}
 
 /** Without the ISBD punctuation that leads over to the next element: `San Diego :` gives `San Diego`. Full stops stay. */
 export function withoutEndMarks(value: string): string {
-  return endMarks.test(value) ? value.replace(endMarks, '') : value;
+  let end = value.length;
+  let cut = end;
+  for (; end > 0; end--) {
+    const last = value[end - 1]!;
+    if ('/:;=,'.includes(last)) cut = end - 1;
+    else if (last !== ' ') break;
+  }
+  return cut === value.length ? value : value.slice(0, end);
 }
 
-const lastWord = /(\p{L}+)\.$/u;
+const letter = /\p{L}/u;
 /** Abbreviations of names and firms whose full stop is their own. Common practice. */
 const abbreviated = new Set(
   'bros comp cie esq jun sen junr senr inc ltd capt revd messrs prof hrsg verl buchh gebr impr'.split(' '),
 );
 
+const longestAbbreviation = 8;
+
 /** Without the full stop that ends a heading; the stop of an initial or a short or known abbreviation stays. */
 export function withoutFinalStop(value: string): string {
-  const word = lastWord.exec(value)?.[1];
-  if (word === undefined || word.length < 3 || abbreviated.has(word.toLowerCase())) return value;
+  if (!value.endsWith('.')) return value;
+  const end = value.length - 1;
+  let start = end;
+  while (start > 0 && end - start < longestAbbreviation && letter.test(value[start - 1]!)) start--;
+  if (end - start < 3 || abbreviated.has(value.slice(start, end).toLowerCase())) return value;
   return value.slice(0, -1);
 }
 

@@ -78,8 +78,10 @@ function uniformTitle(view: RecordView): string | undefined {
 
 /** `[The Siamese Twins; a drama.]` is the title of an edition catalogued before: its brackets say that it was supplied. */
 function withoutOuterBrackets(title: string): string {
-  const inner = /^\[+(.*?)\]+\.?$/.exec(title)?.[1];
-  if (inner === undefined) return title;
+  if (!title.startsWith('[')) return title;
+  const end = title.endsWith('.') ? title.length - 1 : title.length;
+  if (title[end - 1] !== ']') return title;
+  const inner = title.slice(1, end - 1);
   const missing = count(inner, '[') - count(inner, ']');
   return missing > 0 ? inner + ']'.repeat(missing) : inner;
 }

@@ -110,7 +110,7 @@ export const edtfDisagreements: readonly Disagreement[] = [
     question: 'May .. stand outside a set, and beside a date in an interval?',
     answer: 'no',
     clause:
-      'Level 2, Set representation, 1, 2 and 6: within a list in brackets; Level 1, Extended Interval, 2: in place of a date',
+      'Level 2, Set representation, 1, 2 and 6: inside brackets; Level 1, Extended Interval, 2: in place of a date',
     rows: {
       [wiki]: ['..1984', '1984..', '1670..1673', '..2004-06-01/~2004-06-20', '2004-06-01~/2004-06-20..'],
     },
@@ -186,8 +186,7 @@ export const edtfDisagreements: readonly Disagreement[] = [
   {
     question: 'May a component be qualified from the left in a date that is qualified as a whole?',
     answer: 'yes',
-    clause:
-      'Level 2, Qualification: Group Qualification and Qualification of Individual Component, neither excludes the other',
+    clause: 'Level 2, Qualification: of a group and of an individual component, neither excludes the other',
     rows: { [elixir]: ['2020-%06-25?'] },
   },
 ];

@@ -16,7 +16,10 @@ export interface DayBounds extends DayRange {
   /** Bounds of the beginning and of the end (equal to the hull unless kind is interval or allOf). */
   readonly start: DayRange;
   readonly end: DayRange;
-  /** Disjoint ranges of the days allowed, ascending; one range if and only if `convex`. */
+  /**
+   * Disjoint ranges of the days allowed, ascending, no two adjacent: 1 to 400. One range if `convex`; one that is the
+   * hull, and `convex` false, where there would be more than 400. `[{}]` beyond the calendar.
+   */
   readonly parts: readonly DayRange[];
   readonly convex: boolean;
   /** The end was written as unknown (empty) as opposed to open (`..`). */
@@ -25,7 +28,7 @@ export interface DayBounds extends DayRange {
   readonly uncertain: boolean;
   readonly approximate: boolean;
   readonly level: 0 | 1 | 2;
-  /** Bounds before slack was added, for display. */
+  /** The hull before slack was added, for display: the same as `lo` and `hi` if there was none. */
   readonly loRaw?: Day | undefined;
   readonly hiRaw?: Day | undefined;
   /** The year lies beyond ±200,000: there are no day bounds, only years. */

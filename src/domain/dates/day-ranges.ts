@@ -37,6 +37,11 @@ export function earliest(a: Day | undefined, b: Day | undefined): Day | undefine
   return a === undefined || b === undefined ? undefined : Math.min(a, b);
 }
 
+/** The choice between two ends if both are given, otherwise the one that is. */
+export function ifBoth(a: Day | undefined, b: Day | undefined, choose: typeof latest): Day | undefined {
+  return a === undefined || b === undefined ? (a ?? b) : choose(a, b);
+}
+
 function touches(last: DayRange, next: DayRange): boolean {
   return last.hi === undefined || next.lo === undefined || next.lo <= last.hi + 1;
 }

@@ -1,5 +1,5 @@
 import type { DayBounds, DayRange } from './day-bounds.ts';
-import { earliest, latest } from './day-ranges.ts';
+import { earliest, ifBoth, latest } from './day-ranges.ts';
 import { assemble } from './edtf-assemble.ts';
 import { type EdtfDate, readDate } from './edtf-date.ts';
 import { type EdtfFault, edtfFault, isEdtfFault } from './edtf-fault.ts';
@@ -42,13 +42,9 @@ function isReversed(from: EdtfDate, to: EdtfDate): boolean {
 function spans(from: EdtfDate | undefined, to: EdtfDate | undefined, slack: SlackConvention | undefined) {
   const a = from === undefined ? undefined : widenDate(from, slack);
   const b = to === undefined ? undefined : widenDate(to, slack);
-  const start: DayRange = { lo: a?.lo, hi: firstGiven(a?.hi, b?.hi, earliest) };
-  const end: DayRange = { lo: firstGiven(b?.lo, a?.lo, latest), hi: b?.hi };
+  const start: DayRange = { lo: a?.lo, hi: ifBoth(a?.hi, b?.hi, earliest) };
+  const end: DayRange = { lo: ifBoth(b?.lo, a?.lo, latest), hi: b?.hi };
   return { hull: { lo: a?.lo, hi: b?.hi }, start, end, yearLo: a?.yearLo, yearHi: b?.yearHi };
-}
-
-function firstGiven(a: number | undefined, b: number | undefined, choose: typeof latest): number | undefined {
-  return a === undefined || b === undefined ? (a ?? b) : choose(a, b);
 }
 
 /** Level 1 has open and unknown ends; X inside an interval is level 2, "Interval". */

@@ -1,5 +1,5 @@
 import type { DayBounds, DayRange } from './day-bounds.ts';
-import { earliest, hullOf, latest, mergeRanges } from './day-ranges.ts';
+import { earliest, hullOf, ifBoth, latest, mergeRanges } from './day-ranges.ts';
 import { assemble } from './edtf-assemble.ts';
 import { type EdtfDate, type EdtfSpan, readDate } from './edtf-date.ts';
 import { mostParts } from './edtf-digits.ts';
@@ -8,7 +8,7 @@ import { widenDate } from './edtf-slack.ts';
 import { earlierBy, laterBy, type SlackConvention } from './slack.ts';
 
 /** More members than this are refused. */
-export const mostMembers = 64;
+const mostMembers = 64;
 
 /** A member `A`, or a range `A..B` in which one end of the set may be open. */
 interface Member {
@@ -53,7 +53,10 @@ function readMember(text: string, first: boolean, last: boolean): Member | EdtfF
 function faultOfRange(from: EdtfDate | undefined, to: EdtfDate | undefined): EdtfFault | undefined {
   if (from === undefined || to === undefined) return undefined;
   if (from.precision !== to.precision) return edtfFault('dates of one precision on both sides of ..');
-  const reversed = from.lo === undefined || to.lo === undefined ? from.yearLo > to.yearLo : from.lo > to.lo;
+  const reversed =
+    from.beyondCalendar || to.beyondCalendar
+      ? from.yearLo > to.yearLo || from.yearHi > to.yearHi
+      : from.lo! > to.lo! || from.hi! > to.hi!;
   return reversed ? edtfFault('the earlier date before .. and the later after it') : undefined;
 }
 
@@ -79,14 +82,14 @@ function closeOpenSide(member: WideMember, slack: SlackConvention | undefined): 
 function allOf(members: readonly Member[], slack: SlackConvention | undefined): DayBounds {
   const wide = members.map(member => widenMember(member, slack));
   const all = mergeRanges(wide.flatMap(member => member.parts));
-  const firsts = wide.map(member => ({ lo: member.from?.lo, hi: (member.from ?? member.to)?.hi }));
-  const lasts = wide.map(member => ({ lo: (member.to ?? member.from)?.lo, hi: member.to?.hi }));
+  const begun = wide.map(({ from, to }) => ifBoth(from?.hi, to?.hi, earliest));
+  const ended = wide.map(({ from, to }) => ifBoth(to?.lo, from?.lo, latest));
   const hull = hullOf(all);
   return assemble({
     ...{ kind: 'allOf', ...shared(members, wide), hull },
     ...{ parts: all.length > mostParts ? [hull] : all, convex: all.length === 1 && wide.every(isWhole) },
-    start: { lo: hull.lo, hi: firsts.map(range => range.hi).reduce(earliest) },
-    end: { lo: lasts.map(range => range.lo).reduce(latest), hi: hull.hi },
+    start: { lo: hull.lo, hi: begun.reduce(earliest) },
+    end: { lo: ended.reduce(latest), hi: hull.hi },
   });
 }
 

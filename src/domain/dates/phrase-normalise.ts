@@ -33,7 +33,7 @@ function stripEnclosing(text: string): string {
     if (stripped.startsWith('[') && opens === 0 && (closes === -1 || closes === stripped.length - 1)) {
       now = stripped.slice(1, closes === -1 ? undefined : -1);
     } else if (opens === -1 && closes !== -1 && closes === stripped.length - 1) now = stripped.slice(0, -1);
-    else if (stripped.startsWith('[[') || nested(stripped)) now = stripped.slice(1, -1);
+    else if (nested(stripped)) now = stripped.slice(1, -1);
     else return stripped;
   }
   return stripEnd(now);
@@ -47,6 +47,6 @@ function nested(text: string): boolean {
 function stripEnd(text: string): string {
   return text
     .trim()
-    .replace(/[.,;: ]{1,200}$/, '')
+    .replace(/[.,;: ]+$/, '')
     .trim();
 }

@@ -126,7 +126,12 @@ function clip(stretches: readonly RouteStretch[], { lo, hi }: DayRange): readonl
 function inWords({ rows, legs }: RouteStretch): string {
   if (rows.length > 0) return rows.join(', ');
   const first = legs[0]?.from ?? '';
-  return legs.reduce((words, leg) => `${words} ${leg.over === 'LAND' ? 'by land' : 'by sea'} to ${leg.to}`, first);
+  return legs.reduce((words, leg) => `${words} ${howInWords(leg)} to ${leg.to}`, first);
+}
+
+function howInWords({ over, rows }: RouteLeg): string {
+  if (rows.length > 0) return `by ${rows.join(', ')}`;
+  return over === 'LAND' ? 'by land' : 'by sea';
 }
 
 function uses(keys: ReadonlySet<string>, conventions: Conventions): readonly ConventionUse[] {

@@ -32,6 +32,7 @@ export interface RouteStretch extends LagDays {
 export interface RouteLeg {
   readonly from: string;
   readonly to: string;
+  /** How it is reckoned where no row covers it. */
   readonly over: 'LAND' | 'SEA';
   /** Great-circle distance, rounded. */
   readonly km: number;

@@ -71,11 +71,12 @@ function arrival({ lo, hi }: DayRange, { least, most }: Lag): DayRange {
  * where those asked about had it themselves, wherever they were.
  */
 function knownBy(access: RecordedAccess, ways: readonly Way[], within: number): readonly Candidate[] {
-  if (access.at === undefined) {
+  if (access.byAsked === true) {
     const way = quickest(ways);
     return way === undefined ? [] : [known(access, { ...way, stay: { place: way.stay.place } })];
   }
-  const at = access.at;
+  const { at } = access;
+  if (at === undefined) return [];
   const there = ways.filter(({ stay }) => sameTown(at, stay.place, within));
   return [...Map.groupBy(there, ({ stay }) => stay).values()].flatMap(each => {
     const way = quickest(each);

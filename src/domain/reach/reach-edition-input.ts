@@ -21,11 +21,16 @@ export interface Outlet {
   readonly claim?: string | undefined;
 }
 
-/** The edition was owned, borrowed, on sale or seen: it had arrived by then. */
+/**
+ * The edition was owned, borrowed, on sale or seen: it had arrived by then. One that is neither at a place nor of those
+ * asked about says nothing of the question.
+ */
 export interface RecordedAccess {
   readonly when: DayRange;
-  /** Where; absent if those who are asked about had it themselves. */
+  /** Where. */
   readonly at?: LocatedPlace | undefined;
+  /** Those asked about had it themselves, wherever they were. */
+  readonly byAsked?: boolean | undefined;
   readonly claim?: string | undefined;
 }
 

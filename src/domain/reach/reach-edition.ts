@@ -79,7 +79,7 @@ function bestOf(candidates: readonly Candidate[], object: DayRange): Best {
 
 /** An access of those asked about holds wherever they were. */
 function isAmong(stays: readonly ReachStay[]): (candidate: Candidate) => boolean {
-  return ({ stay, access }) => stays.includes(stay) || (access !== undefined && access.at === undefined);
+  return ({ stay, access }) => stays.includes(stay) || access?.byAsked === true;
 }
 
 function cautiously({ headline, cautious }: ObjectDay): DayRange {

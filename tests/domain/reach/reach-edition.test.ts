@@ -285,9 +285,13 @@ describe('an access', () => {
     expect(reach(had({ at: towns.calcutta, when: between('1764-03-21') }), target).verdict).toBe(always);
   });
 
+  test('of somebody else, nowhere in particular, says nothing', () => {
+    expect(reach(had({ when: between('1765-06-01') }), target).verdict).toBe(sometimes);
+  });
+
   test('of the person asked about holds wherever they were', () => {
     const stays = [{ place: towns.calcutta, from: year(1760), to: year(1761) }];
-    const found = reach(had({ when: between('1765-06-01') }), { ...target, stays });
+    const found = reach(had({ byAsked: true, when: between('1765-06-01') }), { ...target, stays });
     expect([found.verdict, found.margin.every]).toEqual([always, 214]);
   });
 });

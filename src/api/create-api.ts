@@ -1,0 +1,61 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import type { GraphQLSchema } from 'graphql';
+import { createYoga } from 'graphql-yoga';
+import type { Questions } from '../questions/questions.ts';
+import type { GraphStore } from '../store/graph-store.ts';
+import type { ApiContext } from './context.ts';
+import { defaultLimits, type Limits } from './guards/limits.ts';
+import { limitsGuard } from './guards/limits-rule.ts';
+import { requestForm } from './guards/request-form.ts';
+import { codedErrors, errorTeller } from './guards/tell-error.ts';
+import { timeLimit } from './guards/time-limit.ts';
+import { tokenLimit } from './guards/token-limit.ts';
+import { makeLoaders } from './loaders/loaders.ts';
+import { type Log, logToStderr } from './log.ts';
+import { endpoint, routes } from './routes.ts';
+import { makeSchema } from './schema.ts';
+
+export interface ApiOptions {
+  readonly questions: Questions;
+  readonly store: GraphStore;
+  readonly log?: Log;
+  readonly limits?: Partial<Limits>;
+}
+
+/** The HTTP interface: as a function from request to response, and as a listener for Node's server. */
+export interface Api {
+  readonly schema: GraphQLSchema;
+  fetch(request: Request): Promise<Response>;
+  listener(request: IncomingMessage, response: ServerResponse): void;
+}
+
+/** GraphQL over HTTP at /graphql (GraphiQL in a browser), /health and /ready. */
+export function createApi({ questions, store, log = logToStderr, limits: given }: ApiOptions): Api {
+  const schema = makeSchema();
+  const limits = { ...defaultLimits, ...given };
+  const yoga = createYoga<object, ApiContext>({
+    schema,
+    graphqlEndpoint: endpoint,
+    context: () => ({ questions, store, loaders: makeLoaders(store, questions) }),
+    cors: false,
+    graphiql: false,
+    landingPage: false,
+    multipart: false,
+    logging: false,
+    maskedErrors: { maskError: errorTeller(log) },
+    maxRequestBodySize: limits.bodyBytes,
+    plugins: [
+      routes(store),
+      requestForm(),
+      tokenLimit(limits.tokens),
+      limitsGuard(limits),
+      timeLimit(limits.time),
+      codedErrors(),
+    ],
+  });
+  return {
+    schema,
+    fetch: async request => yoga.fetch(request),
+    listener: (request, response) => void yoga(request, response),
+  };
+}

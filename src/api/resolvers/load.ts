@@ -1,0 +1,34 @@
+import { checkId } from '../../domain/model/id.ts';
+import { isClaimKind, isRecordKind } from '../../domain/model/kinds.ts';
+import type { AnyClaim, AnyRecord, AnyRow } from '../../domain/model/row.ts';
+import { PlatestemmaError } from '../../errors.ts';
+import type { ApiContext } from '../context.ts';
+
+/** The row that an id given by a reader names; null if there is none or the text is no id at all. @throws ID_MISTYPED */
+export async function loadAsked(id: string, context: ApiContext): Promise<AnyRow | null> {
+  return isId(id) ? ((await context.loaders.row.load(id)) ?? null) : null;
+}
+
+/** The row that a row names; null if it is absent. */
+export async function loadLink(id: string | undefined, context: ApiContext): Promise<AnyRow | null> {
+  return id === undefined ? null : ((await context.loaders.row.load(id)) ?? null);
+}
+
+/** @throws ID_MISTYPED: that is told, since a reader's slip would else look like an answer */
+export function isId(id: string): boolean {
+  try {
+    checkId(id);
+    return true;
+  } catch (error) {
+    if (error instanceof PlatestemmaError && error.code === 'INPUT_INVALID') return false;
+    throw error;
+  }
+}
+
+export function isRecord(row: AnyRow): row is AnyRecord {
+  return isRecordKind(row.kind);
+}
+
+export function isClaim(row: AnyRow): row is AnyClaim {
+  return isClaimKind(row.kind);
+}

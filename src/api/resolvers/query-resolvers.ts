@@ -1,0 +1,125 @@
+import type { RecordKindName } from '../../domain/model/kinds.ts';
+import type { AnyRow } from '../../domain/model/row.ts';
+import { PlatestemmaError } from '../../errors.ts';
+import type { CitationFormat, SearchHit, SearchPosition } from '../../questions/questions.ts';
+import type { ApiContext } from '../context.ts';
+import { type Connection, connection } from '../paging/connection.ts';
+import { listDigest } from '../paging/cursor.ts';
+import { isNumber, isText, largestPage, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
+import { type ClaimsWanted, claimsAbout, claimsOfKinds } from './claims-about.ts';
+import { given } from './given.ts';
+import { isListPosition, listResolvers } from './list-resolvers.ts';
+import { isId, isRecord, loadAsked, loadLink } from './load.ts';
+import { reach } from './reach-resolvers.ts';
+
+interface CitationArgs {
+  readonly of: readonly string[];
+  readonly format?: CitationFormat | null;
+  readonly style?: string | null;
+  readonly locale?: string | null;
+}
+
+/** Fields of Query. */
+export const queryResolvers = {
+  ...listResolvers(),
+  reach,
+  node: (_root: unknown, { id }: { id: string }, context: ApiContext) => loadAsked(id, context),
+  nodes: (_root: unknown, { ids }: { ids: readonly string[] }, context: ApiContext) => {
+    atMost(ids, 'ids');
+    return ids.map(id => loadAsked(id, context));
+  },
+  claims,
+  search,
+  citation: (_root: unknown, { of, ...how }: CitationArgs, { questions }: ApiContext) => {
+    atMost(of, 'of');
+    const { format = 'TEXT', ...styled } = given(how);
+    return questions.citation({ of, format, ...styled });
+  },
+  history: async (_root: unknown, args: PageArgs & { of: string }, { questions }: ApiContext) => {
+    const list = listDigest('history', {}, args.of);
+    const asked = pageAsked(args, list, isNumber);
+    return connection(isId(args.of) ? await questions.history(args.of, asked) : { items: [], more: false }, list);
+  },
+  changes: async (
+    _root: unknown,
+    args: { after?: number | null; first?: number | null },
+    { questions }: ApiContext,
+  ) => {
+    const page = await questions.changes({ first: pageSize(args.first), after: args.after ?? 0 });
+    return numbered(page);
+  },
+  conventions: async (_root: unknown, _args: unknown, { questions, loaders }: ApiContext) => {
+    const inForce = await questions.conventions();
+    return loaders.row.loadMany(inForce.map(convention => convention.id));
+  },
+};
+
+/** Fields of what the questions of Query answer. */
+export const answerResolvers = {
+  Citation: {
+    record: (item: { readonly id: string }, _args: unknown, context: ApiContext) => loadLink(item.id, context),
+  },
+};
+
+async function claims(
+  _root: unknown,
+  args: PageArgs & ClaimsWanted & { about?: string | null },
+  context: ApiContext,
+): Promise<unknown> {
+  const list = listDigest('claims', args);
+  const asked = pageAsked(args, list, isText);
+  if (args.about === undefined || args.about === null) {
+    if (args.kinds === undefined || args.kinds === null)
+      throw new PlatestemmaError('INPUT_INVALID', 'claims: expected "about" or "kinds", came neither');
+    return connection(await claimsOfKinds(context.store, args, asked), list);
+  }
+  const record = await loadAsked(args.about, context);
+  if (record === null || !isRecord(record)) return connection({ items: [], more: false }, list);
+  return connection(await claimsAbout(record, args, asked, context), list);
+}
+
+async function search(
+  _root: unknown,
+  args: PageArgs & { text: string; kinds?: readonly RecordKindName[] | null },
+  context: ApiContext,
+): Promise<unknown> {
+  const list = listDigest('search', args);
+  const page = pageAsked(args, list, isSearchPosition);
+  const { text, kinds } = given({ text: args.text, kinds: args.kinds ?? undefined });
+  const { hits, cut } = await context.questions.search({ text, ...(kinds === undefined ? {} : { kinds }), page });
+  const found = connection(hits, list);
+  const rows = await Promise.all(found.nodes.map(hit => loadLink(hit.id, context)));
+  return { ...withRows(found, rows), cut };
+}
+
+function withRows(found: Connection<SearchHit>, rows: readonly (AnyRow | null)[]): object {
+  const edges = found.edges.map((edge, i) => ({ node: rows[i], match: edge.node.match, cursor: edge.cursor }));
+  return { edges, nodes: rows, pageInfo: found.pageInfo };
+}
+
+/** Change sets are counted from 1 without gaps, so that their numbers are the cursors. */
+function numbered<T>(page: {
+  readonly items: readonly { item: T; position: number }[];
+  readonly more: boolean;
+}): object {
+  const edges = page.items.map(({ item, position }) => ({ node: item, cursor: String(position) }));
+  return {
+    edges,
+    nodes: page.items.map(({ item }) => item),
+    pageInfo: {
+      hasNextPage: page.more,
+      hasPreviousPage: false,
+      startCursor: edges[0]?.cursor ?? null,
+      endCursor: edges.at(-1)?.cursor ?? null,
+    },
+  };
+}
+
+function isSearchPosition(value: unknown): value is SearchPosition {
+  return isListPosition(value) && typeof (value as Partial<SearchPosition>).match === 'string';
+}
+
+function atMost(ids: readonly string[], field: string): void {
+  if (ids.length > largestPage)
+    throw new PlatestemmaError('QUERY_TOO_COSTLY', `${field}: expected at most ${largestPage}, came ${ids.length}`);
+}

@@ -1,0 +1,89 @@
+import type { GraphQLResolveInfo } from 'graphql';
+import type { ConventionUse, Grounds } from '../../questions/grounds.ts';
+import type { Reach, ReachAsked, ReachCounts, ReachOrder, ReachPosition, ReachRow } from '../../questions/questions.ts';
+import type { ApiContext } from '../context.ts';
+import { connection } from '../paging/connection.ts';
+import { listDigest } from '../paging/cursor.ts';
+import { isText, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
+import { asksFor } from './asks-for.ts';
+import { given } from './given.ts';
+import { loadLink } from './load.ts';
+
+type Nullable<T> = { readonly [K in keyof T]?: T[K] | null };
+type ReachArgs = PageArgs & Nullable<Omit<ReachAsked, 'page' | 'tallies'>>;
+
+/** A reach with the list that its cursors belong to. */
+interface ReachSource extends Reach {
+  readonly list: string;
+}
+
+export async function reach(
+  _root: unknown,
+  args: ReachArgs,
+  { questions }: ApiContext,
+  info: GraphQLResolveInfo,
+): Promise<ReachSource> {
+  const { first: _first, after: _after, filter, at, ...asked } = given(args);
+  const list = listDigest('reach', args);
+  const page = pageAsked(args, list, isPositionOf(args.order ?? 'ROOM'));
+  const answer = await questions.reach({
+    ...asked,
+    ...(at === undefined ? {} : { at: given(at) }),
+    ...(filter === undefined ? {} : { filter: given(filter) }),
+    page: asksFor(info, 'editions') || asksFor(info, 'counts', 'differOnPage') ? page : { ...page, first: 0 },
+    tallies: asksFor(info, 'counts', 'byPlace') || asksFor(info, 'counts', 'byDecade'),
+  });
+  return { ...answer, list };
+}
+
+export const reachResolvers = {
+  Reach: {
+    editions: (source: ReachSource) => connection(source.rows, source.list),
+    grounds: (source: ReachSource) => source.grounds,
+  },
+  ReachCounts: {
+    byPlace: (source: ReachCounts) => source.byPlace ?? [],
+    byDecade: (source: ReachCounts) => source.byDecade ?? [],
+  },
+  PlaceVerdicts: {
+    place: (source: { readonly place: string | undefined }, _args: unknown, context: ApiContext) =>
+      loadLink(source.place, context),
+  },
+  ReachRow: {
+    edition: (row: ReachRow, _args: unknown, context: ApiContext) => loadLink(row.edition, context),
+    restsOn: async ({ restsOn }: ReachRow, _args: unknown, context: ApiContext) => {
+      const ids = [...restsOn.claims, ...restsOn.conventions.map(use => use.id)];
+      const grounds = await Promise.all(ids.map(id => loadLink(id, context)));
+      return grounds.filter(ground => ground !== null);
+    },
+  },
+  Grounds: {
+    claims: async (grounds: Grounds, args: PageArgs, context: ApiContext) => {
+      const list = listDigest('grounds', {}, grounds.claims.join());
+      const { after } = pageAsked(args, list, isText);
+      const first = pageSize(args.first);
+      const from = after === undefined ? 0 : grounds.claims.indexOf(after) + 1;
+      const ids = grounds.claims.slice(from, from + first);
+      const items = await Promise.all(ids.map(async id => ({ item: await loadLink(id, context), position: id })));
+      return connection({ items, more: from + first < grounds.claims.length }, list);
+    },
+  },
+  ConventionUse: {
+    convention: (use: ConventionUse, _args: unknown, context: ApiContext) => loadLink(use.id, context),
+  },
+};
+
+/** Keys of each order beside the id. */
+const orderKeys = {
+  ROOM: { verdict: 'number', margin: 'number' },
+  DATE: { first: 'number', last: 'number' },
+  TITLE: { sort: 'string' },
+} as const satisfies Record<ReachOrder, Readonly<Record<string, 'number' | 'string'>>>;
+
+function isPositionOf(order: ReachOrder): (value: unknown) => value is ReachPosition {
+  return (value): value is ReachPosition => {
+    const keys = (value ?? {}) as Readonly<Record<string, unknown>>;
+    if (keys['order'] !== order || typeof keys['id'] !== 'string') return false;
+    return Object.entries(orderKeys[order]).every(([name, type]) => typeof keys[name] === type);
+  };
+}

@@ -1,0 +1,44 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { makeExecutableSchema } from '@graphql-tools/schema';
+import type { GraphQLSchema } from 'graphql';
+import { claimKindNames, recordKindNames } from '../domain/model/kinds.ts';
+import type { AnyRow } from '../domain/model/row.ts';
+import { kindEnumValue } from '../domain/model/sdl-names.ts';
+import { kindResolvers } from './resolvers/kind-resolvers.ts';
+import { answerResolvers, queryResolvers } from './resolvers/query-resolvers.ts';
+import { reachResolvers } from './resolvers/reach-resolvers.ts';
+import { scalars } from './scalars/scalars.ts';
+
+/** The schema of schema/graphql/ with its resolvers. */
+export function makeSchema(): GraphQLSchema {
+  const byKind = { __resolveType: (row: AnyRow) => row.kind };
+  return makeExecutableSchema({
+    typeDefs: sdlFiles(),
+    resolvers: {
+      ...scalars,
+      ...kindResolvers(),
+      ...answerResolvers,
+      ...reachResolvers,
+      Query: queryResolvers,
+      RecordKind: Object.fromEntries(recordKindNames.map(kind => [kindEnumValue(kind), kind])),
+      ClaimKind: Object.fromEntries(claimKindNames.map(kind => [kindEnumValue(kind), kind])),
+      DayBounds: {
+        first: (range: { readonly lo?: number }) => range.lo ?? null,
+        last: (range: { readonly hi?: number }) => range.hi ?? null,
+      },
+      Node: byKind,
+      Record: byKind,
+      Claim: byKind,
+      Picture: byKind,
+      Ground: byKind,
+    },
+  });
+}
+
+/** Texts of the schema files, which stand beside `src` and `dist` alike. */
+export function sdlFiles(): string[] {
+  const folder = resolve(import.meta.dirname, '../../schema/graphql');
+  const names = readdirSync(folder).filter(name => name.endsWith('.graphql'));
+  return names.sort().map(name => readFileSync(join(folder, name), 'utf8'));
+}

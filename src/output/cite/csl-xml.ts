@@ -1,10 +1,13 @@
 import type { CslNode } from 'citeproc';
 import { SaxesParser } from 'saxes';
 import { PlatestemmaError } from '../../errors.ts';
+import { expandedSize } from './expanded-size.ts';
 
 /** Larger than any style in the repository of styles. */
 const mostCharacters = 1_000_000;
 const deepest = 200;
+/** The largest in the repository of styles has 67,394 (styles @8c5439ee). */
+const mostElements = 100_000;
 
 interface OpenNode {
   readonly name: string;
@@ -64,6 +67,7 @@ function checked(root: OpenNode | undefined): CslNode {
   if (parent !== undefined) refuse('an independent style', `one that depends on ${parent.attrs['href'] ?? 'another'}`);
   if (!children(root).some(node => node.name === 'citation')) refuse('a style with a <citation>', 'one without');
   if (info === undefined) root.children.unshift({ name: 'info', attrs: {}, children: [] });
+  if (expandedSize(root) > mostElements) refuse(`at most ${mostElements} elements with its macros in place`, 'more');
   return root;
 }
 

@@ -6,36 +6,49 @@ import type { CslItem } from './csl-item.ts';
 import { packedLocale } from './csl-nodes.ts';
 import { forEngine, habitsOf } from './for-engine.ts';
 
-/** An engine with the items it is working on; engines take longer to make than to use, so a few are kept. */
-export interface TextEngine {
+interface HeldEngine {
   readonly engine: Engine;
   items: ReadonlyMap<string, CslItem>;
 }
 
+/** Engines take longer to make than to use. */
 const mostKept = 8;
-const kept = new Map<string, TextEngine>();
+const kept = new Map<string, HeldEngine>();
 
-/** The engine for a style and a locale; the least recently used of more than eight is let go. */
-export function textEngine(style: ChosenStyle, locale: BundledLocale): TextEngine {
+/**
+ * Does work with the engine of a style and a locale that holds these items and no others. The least recently used of
+ * more than eight engines is let go, and so is one that failed.
+ * @throws INPUT_INVALID with the engine's reason if it cannot use the style
+ */
+export function withEngine<T>(
+  style: ChosenStyle,
+  locale: BundledLocale,
+  items: ReadonlyMap<string, CslItem>,
+  work: (engine: Engine) => T,
+): T {
   const key = `${locale} ${style.key}`;
-  const found = kept.get(key) ?? withReason(style, () => makeEngine(style.node(locale), locale));
-  kept.delete(key);
-  kept.set(key, found);
-  if (kept.size > mostKept) kept.delete(kept.keys().next().value!);
-  return found;
-}
-
-/** What the engine says of a style it cannot use, as an error of the caller. It throws texts as well as errors. */
-export function withReason<T>(style: ChosenStyle, work: () => T): T {
   try {
-    return work();
+    const held = kept.get(key) ?? makeEngine(style.node(locale), locale);
+    kept.delete(key);
+    held.items = items;
+    // An engine keeps what it has read of an id until the id leaves its list.
+    held.engine.updateItems([]);
+    held.engine.updateItems([...items.keys()]);
+    const result = work(held.engine);
+    keep(key, held);
+    return result;
   } catch (cause) {
     const reason = cause instanceof Error ? cause.message : String(cause);
     throw new PlatestemmaError('INPUT_INVALID', `style: "${style.name}" cannot be used: ${reason}`, { cause });
   }
 }
 
-function makeEngine(style: CslNode, locale: BundledLocale): TextEngine {
+function keep(key: string, held: HeldEngine): void {
+  kept.set(key, held);
+  if (kept.size > mostKept) kept.delete(kept.keys().next().value!);
+}
+
+function makeEngine(style: CslNode, locale: BundledLocale): HeldEngine {
   // The engine warns on the standard output, which belongs to the citations.
   CSL.debug = () => undefined;
   const habits = habitsOf(style);

@@ -1,8 +1,9 @@
+import type { Engine } from 'citeproc';
 import { PlatestemmaError } from '../../errors.ts';
 import { chooseLocale, chooseStyle } from './choose-style.ts';
 import type { CslItem } from './csl-item.ts';
 import { plainText } from './plain-text.ts';
-import { textEngine, withReason } from './text-engine.ts';
+import { withEngine } from './text-engine.ts';
 
 export interface TextOptions {
   /** Short name or CSL identifier of a bundled style, or the text of a .csl file. */
@@ -31,18 +32,14 @@ export function toText(items: readonly CslItem[], options: TextOptions = {}): re
   const locale = chooseLocale(options.locale, style.locale);
   const distinct = new Map(items.map(item => [item.id, item]));
   if (distinct.size > mostTexts) throw tooMany(distinct.size);
-  const held = textEngine(style, locale);
-  held.items = distinct;
-  const ids = [...distinct.keys()];
-  return withReason(style, () => {
-    held.engine.updateItems(ids);
-    const made = options.form === 'CITATION' ? false : held.engine.makeBibliography();
+  return withEngine(style, locale, distinct, engine => {
+    const made = options.form === 'CITATION' ? false : engine.makeBibliography();
     if (made !== false) return made[0].entry_ids.map((entry, i) => ({ id: entry[0]!, text: plainText(made[1][i]!) }));
-    return ids.map(id => ({ id, text: plainText(citationOf(held.engine, id)) }));
+    return [...distinct.keys()].map(id => ({ id, text: plainText(citationOf(engine, id)) }));
   });
 }
 
-function citationOf(engine: ReturnType<typeof textEngine>['engine'], id: string): string {
+function citationOf(engine: Engine, id: string): string {
   return engine.previewCitationCluster({ citationItems: [{ id }], properties: { noteIndex: 1 } }, [], [], 'text');
 }
 

@@ -14,7 +14,11 @@ export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
 /** The one way in: adds what is derived from the rows (order, tokens, windows of editions) and writes all in one change set. */
 export async function applyChanges(store: GraphStore, proposed: ProposedChanges): Promise<WriteReceipt> {
   const { rows, added, ...batch } = proposed;
-  return store.write({ ...batch, put: rows.map(putRow), windows: await touchedWindows(store, rows, added) });
+  return store.write({
+    ...batch,
+    put: rows.map(row => ({ ...putRow(row), isNew: added.has(row.id) })),
+    windows: await touchedWindows(store, rows, added),
+  });
 }
 
 /** A row with what it is ordered and found by. */

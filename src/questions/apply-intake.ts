@@ -197,13 +197,15 @@ class IntakeRun {
   async #welcomeArrived(plan: Plan): Promise<void> {
     const arrived = plan.origins.filter(origin => plan.added.has(origin.id) && origin.digest !== '');
     const waiting = await this.#store.awaited(arrived);
+    const here = Map.groupBy(plan.await, link => originKey(link.origin));
     arrived.forEach((origin, i) => {
-      const here = plan.await.filter(link => originKey(link.origin) === originKey(origin));
+      const links = [...waiting[i]!, ...(here.get(originKey(origin)) ?? [])];
       if (waiting[i]!.length > 0) plan.arrived.push(origin);
-      plan.await = plan.await.filter(link => !here.includes(link));
-      this.#report.linksAwaited -= here.length + waiting[i]!.length;
-      for (const link of [...waiting[i]!, ...here]) this.#makeLink(link.claim, link.role, origin.id, plan);
+      here.delete(originKey(origin));
+      this.#report.linksAwaited -= links.length;
+      for (const link of links) this.#makeLink(link.claim, link.role, origin.id, plan);
     });
+    plan.await = [...here.values()].flat();
   }
 
   #refuse(problem: Parameters<typeof addProblem>[1]): void {

@@ -236,6 +236,8 @@ export interface WriteBatch {
 /** A new row, or the next version of an old one: the version before is closed in the same change set. */
 export interface PutRow {
   readonly row: AnyRow;
+  /** The caller knows that the id is not there yet; if it is, the batch fails. Absent: it may be either. */
+  readonly isNew?: boolean;
   /** Records: sort key of the label ('' if it has none) and tokens by which it is found. Claims: absent. */
   readonly sort?: string;
   readonly tokens?: readonly string[];

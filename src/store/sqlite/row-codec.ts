@@ -7,10 +7,11 @@ import { kindNames } from './schema-text.ts';
 /** What SQLite keeps of a value. Links cross between threads as ids. */
 export type Cell = string | number | null;
 
-/** A row on its way to the writer: kind (place in the list), id, sort key, tokens, values in the order of rowFields. */
+/** A row on its way to the writer: kind (place in the list), id, whether it is known to be new, sort key, tokens, values in the order of rowFields. */
 export type WrittenRow = readonly [
   kind: number,
   id: string,
+  isNew: boolean,
   sort: string | null,
   tokens: string | null,
   ...values: Cell[],
@@ -25,13 +26,14 @@ export function kindNumber(kind: KindName): number {
   return numbers.get(kind)!;
 }
 
-export function encodeRow({ row, sort, tokens }: PutRow): WrittenRow {
+export function encodeRow({ row, isNew, sort, tokens }: PutRow): WrittenRow {
   const values = row as unknown as Readonly<Record<string, unknown>>;
   const cells = rowFields(row.kind).map(({ name, shape }) => encode(values[name], shape));
   const record = isRecordKind(row.kind);
   return [
     kindNumber(row.kind),
     row.id,
+    isNew === true,
     record ? (sort ?? '') : null,
     record ? (tokens ?? []).join(' ') : null,
     ...cells,

@@ -96,8 +96,8 @@ export class Writer {
   }
 
   /** Makes the node of a new row, so that rows of the batch can name each other in any order; false if it was there. */
-  #nodeFor([kind, id, sort, tokens]: WrittenRow): boolean {
-    const known = this.#keys.get(id);
+  #nodeFor([kind, id, isNew, sort, tokens]: WrittenRow): boolean {
+    const known = isNew ? undefined : this.#keys.get(id);
     if (known !== undefined) {
       if (sort !== null) {
         this.#statements.updateSort.run(sort, known, sort);
@@ -126,7 +126,7 @@ export class Writer {
     }
   }
 
-  #insertVersion([kind, id, , , ...cells]: WrittenRow, number: number): void {
+  #insertVersion([kind, id, , , , ...cells]: WrittenRow, number: number): void {
     const { insert, links } = this.#kinds[kind]!;
     const key = this.#key(id);
     for (const { at, code } of links) {

@@ -1,6 +1,8 @@
 import { counts } from '../../src/domain/model/counted.ts';
 import { isRecordKind, type RecordKindName } from '../../src/domain/model/kinds.ts';
-import type { AnyClaim, AnyRow, ClaimOf, Origin, RecordOf, Stamped } from '../../src/domain/model/row.ts';
+import { linksOfKind } from '../../src/domain/model/links.ts';
+import type { AnyClaim, AnyRow, Origin, Stamped } from '../../src/domain/model/row.ts';
+import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { PlatestemmaError } from '../../src/errors.ts';
 import type {
@@ -13,7 +15,6 @@ import type {
   GraphStore,
   Listed,
   ListPosition,
-  MatchClass,
   OriginFound,
   PutRow,
   SearchAsked,
@@ -27,7 +28,9 @@ import type {
   WriteBatch,
   WriteReceipt,
 } from '../../src/store/graph-store.ts';
-import { rowFields } from '../../src/store/row-fields.ts';
+import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
+import { isValid, rowInOrder, value } from './memory-store-rows.ts';
+import { matchClass, matchClasses } from './memory-store-search.ts';
 
 /** The whole port over arrays and maps: slow, obvious, and the truth that other engines are compared with. */
 export function memoryStore(): GraphStore {
@@ -98,7 +101,7 @@ class MemoryStore implements GraphStore {
   async byOriginKey(keys: readonly string[]) {
     this.#open();
     return keys.map(key =>
-      this.#origins.filter(origin => origin.key === key).sort((a, b) => byText(a.source, b.source)),
+      this.#origins.filter(origin => origin.key === key).sort((a, b) => compareText(a.source, b.source)),
     );
   }
 
@@ -108,7 +111,7 @@ class MemoryStore implements GraphStore {
       this.#origins
         .filter(origin => origin.id === id)
         .map(({ source, key }) => ({ source, key }))
-        .sort((a, b) => byText(a.source, b.source) || byText(a.key, b.key)),
+        .sort((a, b) => compareText(a.source, b.source) || compareText(a.key, b.key)),
     );
   }
 
@@ -135,7 +138,7 @@ class MemoryStore implements GraphStore {
     return this.#windowsThatPass(filter)
       .filter(window => window.regular && names.has(windowName(window)))
       .map(window => window.edition)
-      .filter(id => after === undefined || byText(id, after) > 0)
+      .filter(id => after === undefined || compareText(id, after) > 0)
       .slice(0, limit);
   }
 
@@ -177,7 +180,7 @@ class MemoryStore implements GraphStore {
   async scan(after: string | undefined, limit: number) {
     this.#open();
     return this.#allRows()
-      .filter(row => after === undefined || byText(row.id, after) > 0)
+      .filter(row => after === undefined || compareText(row.id, after) > 0)
       .slice(0, limit);
   }
 
@@ -204,6 +207,7 @@ class MemoryStore implements GraphStore {
   async write(batch: WriteBatch): Promise<WriteReceipt> {
     this.#open();
     const given = plain(batch);
+    this.#checkNames(given);
     if (given.put.length > 0) this.#put(given.changeSet, given.put);
     for (const window of given.windows ?? []) this.#windows.set(window.edition, windowInOrder(window));
     for (const { source, key, id, digest } of given.origins ?? []) {
@@ -235,6 +239,20 @@ class MemoryStore implements GraphStore {
     if (this.#closed) throw new PlatestemmaError('STORE_UNREACHABLE', 'the store has been closed');
   }
 
+  /** @throws NOT_FOUND for the first id that is neither in the store nor in the batch */
+  #checkNames({ put, windows, origins }: WriteBatch): void {
+    const added = new Set(put.map(({ row }) => row.id));
+    const named = [
+      ...put.flatMap(({ row }) => linksOfKind(row.kind).map(link => value(row, link.name))),
+      ...(windows ?? []).map(window => window.edition),
+      ...(origins ?? []).map(origin => origin.id),
+    ];
+    for (const id of named) {
+      if (typeof id !== 'string' || added.has(id) || this.#versions.has(id)) continue;
+      throw new PlatestemmaError('NOT_FOUND', `"${id}" is named in a change, and is neither in it nor in the store`);
+    }
+  }
+
   #put(changeSet: Omit<ChangeSet, 'number'>, put: readonly PutRow[]): void {
     const { moment, who, why, batch } = changeSet;
     const number = this.#changeSets.length + 1;
@@ -255,7 +273,7 @@ class MemoryStore implements GraphStore {
   #allRows(view?: View): Row[] {
     return [...this.#versions.values()]
       .flatMap(versions => versions.filter(row => isValid(row, view)))
-      .sort((a, b) => byText(a.id, b.id));
+      .sort((a, b) => compareText(a.id, b.id));
   }
 
   #listed(kind: RecordKindName): Listed[] {
@@ -271,84 +289,14 @@ class MemoryStore implements GraphStore {
     return [...this.#windows.values()]
       .filter(window => {
         const edition = this.#row(window.edition);
-        return edition?.kind === 'Edition' && this.#passes(edition, filter, claims);
+        return edition?.kind === 'Edition' && passes(filter, edition, this.#row(edition.work), claims);
       })
-      .sort((a, b) => byText(a.edition, b.edition));
+      .sort((a, b) => compareText(a.edition, b.edition));
   }
-
-  #passes(edition: RecordOf<'Edition'>, filter: EditionFilter, claims: readonly AnyClaim[]): boolean {
-    const { form, language, illustrated, work, place, subject } = filter;
-    if (form !== undefined) {
-      const itsWork = this.#row(edition.work);
-      if (itsWork?.kind !== 'Work' || itsWork.form !== form) return false;
-    }
-    if (language !== undefined && !(edition.languages ?? []).includes(language)) return false;
-    if (illustrated !== undefined && (edition.illustrated ?? false) !== illustrated) return false;
-    if (work !== undefined && edition.work !== work) return false;
-    if (place !== undefined) {
-      const imprints = claims.filter(claim => claim.kind === 'Imprint' && claim.edition === edition.id);
-      if (!imprints.some(imprint => (imprint as ClaimOf<'Imprint'>).place === place)) return false;
-    }
-    return subject === undefined || isDepictedWith(edition, subject, claims);
-  }
-}
-
-function isDepictedWith(edition: RecordOf<'Edition'>, subject: string, claims: readonly AnyClaim[]): boolean {
-  const pictures = new Set([edition.id, edition.work]);
-  for (const claim of claims) {
-    if (claim.kind === 'Appearance' && claim.edition === edition.id && claim.presence === 'PRESENT') {
-      pictures.add(claim.plate);
-    }
-  }
-  return claims.some(
-    claim => claim.kind === 'Depiction' && pictures.has(claim.picture) && claim.iconclass?.startsWith(subject),
-  );
-}
-
-const matchClasses: readonly MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
-
-function matchClass(asked: SearchAsked, sort: string, tokens: readonly string[]): MatchClass | undefined {
-  if (sort === asked.whole) return 'WHOLE';
-  if (sort.startsWith(asked.whole)) return 'BEGINNING';
-  const has = (token: string) => tokens.includes(token);
-  if (asked.tokens.every(has)) return 'WORDS';
-  const last = asked.tokens.at(-1)!;
-  if (asked.tokens.slice(0, -1).every(has) && tokens.some(token => token.startsWith(last))) return 'PREFIX';
-  return asked.tokens.some(has) ? 'SOME' : undefined;
-}
-
-function isValid(row: Row, view: View | undefined): boolean {
-  if (view?.asOf === undefined) return row.until === undefined;
-  return row.since <= view.asOf && (row.until === undefined || row.until > view.asOf);
-}
-
-function value(row: AnyRow, name: string): unknown {
-  return (row as unknown as Readonly<Record<string, unknown>>)[name];
-}
-
-function rowInOrder(row: AnyRow): AnyRow {
-  const ordered: Record<string, unknown> = { id: row.id, kind: row.kind };
-  for (const { name } of rowFields(row.kind)) if (value(row, name) !== undefined) ordered[name] = value(row, name);
-  return ordered as unknown as AnyRow;
-}
-
-function windowInOrder({ edition, regular, profile, dateClass, first, last }: EditionWindow): EditionWindow {
-  return {
-    edition,
-    regular,
-    profile,
-    dateClass,
-    ...(first === undefined ? {} : { first }),
-    ...(last === undefined ? {} : { last }),
-  };
 }
 
 function awaitedInOrder({ origin, claim, role }: AwaitedLink): AwaitedLink {
   return { origin: { source: origin.source, key: origin.key }, claim, role };
-}
-
-function windowName({ profile, dateClass, first, last }: WindowKey): string {
-  return JSON.stringify([profile, dateClass, first ?? null, last ?? null]);
 }
 
 function sameOrigin(a: Origin, b: Origin): boolean {
@@ -356,12 +304,7 @@ function sameOrigin(a: Origin, b: Origin): boolean {
 }
 
 function bySortAndId(a: ListPosition, b: ListPosition): number {
-  return byText(a.sort, b.sort) || byText(a.id, b.id);
-}
-
-/** Order of texts: by code points, which is the order of their UTF-8 bytes. */
-function byText(a: string, b: string): number {
-  return Buffer.compare(Buffer.from(a), Buffer.from(b));
+  return compareText(a.sort, b.sort) || compareText(a.id, b.id);
 }
 
 /** A copy that nobody else holds. */

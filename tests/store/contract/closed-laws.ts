@@ -1,0 +1,69 @@
+import { expect } from 'vitest';
+import type { GraphStore } from '../../../src/store/graph-store.ts';
+import { batchOf, plate } from '../../support/store-rows.ts';
+import type { Law } from './law.ts';
+
+/** Every method but close, asked for something and asked for nothing. */
+const calls: Readonly<
+  Record<Exclude<keyof GraphStore, 'close'>, readonly ((store: GraphStore) => Promise<unknown>)[]>
+> = {
+  rows: [store => store.rows(['plate-of-a']), store => store.rows([])],
+  linked: [store => store.linked(['plate-of-a'], []), store => store.linked([], [])],
+  list: [store => store.list('Plate', undefined, 1)],
+  count: [store => store.count('Plate')],
+  search: [store => store.search({ whole: 'a', tokens: ['a'], kinds: [], cap: 1 })],
+  byOrigin: [store => store.byOrigin([{ source: 's', key: 'k' }]), store => store.byOrigin([])],
+  byOriginKey: [store => store.byOriginKey(['k']), store => store.byOriginKey([])],
+  originsOf: [store => store.originsOf(['plate-of-a']), store => store.originsOf([])],
+  windowGroups: [store => store.windowGroups({})],
+  editionsInWindows: [store => store.editionsInWindows([], {}, undefined, 1)],
+  editionsByTitle: [store => store.editionsByTitle({}, undefined, 1)],
+  irregularEditions: [store => store.irregularEditions({})],
+  versions: [store => store.versions('plate-of-a')],
+  changeSets: [store => store.changeSets([1]), store => store.changeSets([])],
+  lastChangeSet: [store => store.lastChangeSet()],
+  scan: [store => store.scan(undefined, 1)],
+  windowsOf: [store => store.windowsOf(['edition-of-a']), store => store.windowsOf([])],
+  sortKeysOf: [store => store.sortKeysOf(['plate-of-a']), store => store.sortKeysOf([])],
+  awaited: [store => store.awaited([{ source: 's', key: 'k' }]), store => store.awaited([])],
+  checkpoint: [store => store.checkpoint('i')],
+  write: [store => store.write(batchOf([plate('b')])), store => store.write(batchOf([]))],
+  facts: [store => store.facts()],
+};
+
+export const closedLaws: readonly Law[] = [
+  {
+    says: 'after close every method rejects with STORE_UNREACHABLE',
+    check: async store => {
+      await store.write(batchOf([plate('a')]));
+      await store.close();
+      for (const [name, asked] of Object.entries(calls)) {
+        for (const call of asked) {
+          await expect(call(store), name).rejects.toMatchObject({ code: 'STORE_UNREACHABLE' });
+        }
+      }
+    },
+  },
+  {
+    says: 'closing twice is allowed',
+    check: async store => {
+      await store.close();
+      await Promise.all([store.close(), store.close()]);
+    },
+  },
+  {
+    says: 'every method that is open answers what it is asked, also for nothing',
+    check: async store => {
+      await store.write(batchOf([plate('a')]));
+      for (const asked of Object.values(calls)) for (const call of asked) await call(store);
+    },
+  },
+  {
+    says: 'a write that was asked for before close is made',
+    check: async store => {
+      const writing = store.write(batchOf([plate('a')]));
+      await store.close();
+      expect(await writing).toEqual({ changeSet: 1 });
+    },
+  },
+];

@@ -1,0 +1,50 @@
+import { describe, test } from 'vitest';
+import type { GraphStore } from '../../../src/store/graph-store.ts';
+import { closedLaws } from './closed-laws.ts';
+import { filterLaws } from './filter-laws.ts';
+import { historyLaws } from './history-laws.ts';
+import type { Law } from './law.ts';
+import { linkedLaws } from './linked-laws.ts';
+import { listLaws } from './list-laws.ts';
+import { originLaws } from './origin-laws.ts';
+import { rowLaws } from './row-laws.ts';
+import { scanLaws } from './scan-laws.ts';
+import { searchLaws } from './search-laws.ts';
+import { waitingLaws } from './waiting-laws.ts';
+import { windowLaws } from './window-laws.ts';
+import { writingLaws } from './writing-laws.ts';
+
+export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
+  rows: rowLaws,
+  linked: linkedLaws,
+  lists: listLaws,
+  search: searchLaws,
+  origins: originLaws,
+  windows: windowLaws,
+  filters: filterLaws,
+  history: historyLaws,
+  waiting: waitingLaws,
+  scan: scanLaws,
+  writing: writingLaws,
+  'opening and closing': closedLaws,
+};
+
+/** The laws that every store keeps, each on a store of its own. */
+export function describeStore(name: string, open: () => Promise<GraphStore>): void {
+  describe(name, () => {
+    for (const [group, laws] of Object.entries(lawsOfStores)) {
+      describe(group, () => {
+        for (const { says, check } of laws) {
+          test(says, async () => {
+            const store = await open();
+            try {
+              await check(store);
+            } finally {
+              await store.close();
+            }
+          });
+        }
+      });
+    }
+  });
+}

@@ -1,0 +1,49 @@
+import type { AnyClaim, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
+import type { EditionFilter, EditionWindow, WindowKey } from '../../src/store/graph-store.ts';
+
+/** Whether an edition passes a filter; `claims` are those that count. */
+export function passes(
+  filter: EditionFilter,
+  edition: RecordOf<'Edition'>,
+  itsWork: AnyRow | undefined,
+  claims: readonly AnyClaim[],
+): boolean {
+  const { form, language, illustrated, work, place, subject } = filter;
+  if (form !== undefined && (itsWork?.kind !== 'Work' || itsWork.form !== form)) return false;
+  if (language !== undefined && !(edition.languages ?? []).includes(language)) return false;
+  if (illustrated !== undefined && (edition.illustrated ?? false) !== illustrated) return false;
+  if (work !== undefined && edition.work !== work) return false;
+  if (place !== undefined) {
+    const imprints = claims.filter(claim => claim.kind === 'Imprint' && claim.edition === edition.id);
+    if (!imprints.some(imprint => (imprint as ClaimOf<'Imprint'>).place === place)) return false;
+  }
+  return subject === undefined || isDepictedWith(edition, subject, claims);
+}
+
+function isDepictedWith(edition: RecordOf<'Edition'>, subject: string, claims: readonly AnyClaim[]): boolean {
+  const pictures = new Set([edition.id, edition.work]);
+  for (const claim of claims) {
+    if (claim.kind === 'Appearance' && claim.edition === edition.id && claim.presence === 'PRESENT') {
+      pictures.add(claim.plate);
+    }
+  }
+  return claims.some(
+    claim => claim.kind === 'Depiction' && pictures.has(claim.picture) && claim.iconclass?.startsWith(subject),
+  );
+}
+
+export function windowInOrder({ edition, regular, profile, dateClass, first, last }: EditionWindow): EditionWindow {
+  return {
+    edition,
+    regular,
+    profile,
+    dateClass,
+    ...(first === undefined ? {} : { first }),
+    ...(last === undefined ? {} : { last }),
+  };
+}
+
+/** Equal for equal windows alone. */
+export function windowName({ profile, dateClass, first, last }: WindowKey): string {
+  return JSON.stringify([profile, dateClass, first ?? null, last ?? null]);
+}

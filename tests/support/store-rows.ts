@@ -1,0 +1,82 @@
+import { isRecordKind } from '../../src/domain/model/kinds.ts';
+import type { AnyRecord, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
+import { findable } from '../../src/domain/text/findable.ts';
+import type { EditionWindow, PutRow, WriteBatch } from '../../src/store/graph-store.ts';
+
+/** Rows of a small shelf for tests of stores: few words, real kinds. */
+export function work(name: string, more: Partial<RecordOf<'Work'>> = {}): RecordOf<'Work'> {
+  return { id: `work-of-${name}`, kind: 'Work', ...more };
+}
+
+export function edition(name: string, more: Partial<RecordOf<'Edition'>> = {}): RecordOf<'Edition'> {
+  return { id: `edition-of-${name}`, kind: 'Edition', work: 'work-of-birds', title: name, ...more };
+}
+
+export function place(name: string, more: Partial<RecordOf<'Place'>> = {}): RecordOf<'Place'> {
+  return { id: `place-of-${name}`, kind: 'Place', labels: [{ text: name }], ...more };
+}
+
+export function plate(name: string, more: Partial<RecordOf<'Plate'>> = {}): RecordOf<'Plate'> {
+  return { id: `plate-of-${name}`, kind: 'Plate', caption: name, ...more };
+}
+
+export function imprint(
+  name: string,
+  of: string,
+  at: string,
+  more: Partial<ClaimOf<'Imprint'>> = {},
+): ClaimOf<'Imprint'> {
+  return { id: `imprint-of-${name}`, kind: 'Imprint', edition: of, place: at, role: 'PUBLISHER', ...more };
+}
+
+export function copying(
+  name: string,
+  copy: string,
+  source: string,
+  more: Partial<ClaimOf<'Copying'>> = {},
+): ClaimOf<'Copying'> {
+  return { id: `copying-of-${name}`, kind: 'Copying', copy, source, ...more };
+}
+
+export function depiction(
+  name: string,
+  picture: string,
+  iconclass: string,
+  more: Partial<ClaimOf<'Depiction'>> = {},
+): ClaimOf<'Depiction'> {
+  return { id: `depiction-of-${name}`, kind: 'Depiction', picture, iconclass, ...more };
+}
+
+export function appearance(
+  name: string,
+  ofPlate: string,
+  inEdition: string,
+  more: Partial<ClaimOf<'Appearance'>> = {},
+): ClaimOf<'Appearance'> {
+  return {
+    id: `appearance-of-${name}`,
+    kind: 'Appearance',
+    plate: ofPlate,
+    edition: inEdition,
+    presence: 'PRESENT',
+    ...more,
+  };
+}
+
+/** A regular window: published in 1790 from "london", unless said otherwise. */
+export function windowOf(of: string, more: Partial<EditionWindow> = {}): EditionWindow {
+  return { edition: of, regular: true, profile: 'london', dateClass: 'OTHER', first: -65744, last: -65380, ...more };
+}
+
+/** A batch that puts rows with what they are ordered and found by. */
+export function batchOf(rows: readonly AnyRow[], more: Partial<WriteBatch> = {}): WriteBatch {
+  return {
+    changeSet: { moment: '2026-03-01T12:00:00.000Z', who: 'a tester', why: 'a test' },
+    put: rows.map(putOf),
+    ...more,
+  };
+}
+
+function putOf(row: AnyRow): PutRow {
+  return isRecordKind(row.kind) ? { row, ...findable(row as AnyRecord) } : { row };
+}

@@ -2,6 +2,7 @@ import { countryCodesInForce } from './country-codes.ts';
 import { countryCodeOf } from './country-codes-by-name.ts';
 import { countryCovers } from './country-codes-covering.ts';
 import { type ImprintTown, type TownName, townsNamed } from './imprint-towns.ts';
+import { withoutLeadingWords } from './leading-words.ts';
 import type { LocatedPlace } from './located-place.ts';
 
 /** Why this place: what decided between the places of the name. */
@@ -34,12 +35,9 @@ export function resolvePlaceName(name: string, hints: { readonly country?: strin
   return { unresolved: true, choices: [] };
 }
 
-const leadingWords =
-  /^(?:(?:re-?)?(?:impres[oa]|impress[oa]|imprimé|gedruckt|printed|stampat[oa])\s+)?(?:at|in|à|a|an|zu|te|v|ve|w|we|u|en|na|i|på|apud|ἐν|εν|въ|в|у|на)\.?\s+(?=\p{Lu})/iu;
-
 function* formsOf(name: string): Generator<readonly [form: string, country?: string]> {
   yield [name];
-  const bare = name.replace(leadingWords, '');
+  const bare = withoutLeadingWords(name);
   if (bare !== name) yield [bare];
   const comma = bare.lastIndexOf(',');
   const country = comma > 0 ? countryCodeOf(bare.slice(comma + 1)) : undefined;

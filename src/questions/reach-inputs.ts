@@ -20,10 +20,14 @@ export interface ReachInput {
   readonly datings: readonly string[];
 }
 
-/** In the order of the ids; undefined for one that is no edition. */
+/**
+ * In the order of the ids; undefined for one that is no edition.
+ * @param asked id of whom the question is about: what they had themselves counts wherever they were
+ */
 export async function reachInputs(
   store: GraphStore,
   ids: readonly string[],
+  asked: string | undefined,
   conventions: Conventions,
 ): Promise<readonly (ReachInput | undefined)[]> {
   const [rows, linked] = await Promise.all([store.rows(ids), store.linked(ids, windowLinks)]);
@@ -35,7 +39,7 @@ export async function reachInputs(
   return editions.map((edition, i) =>
     edition === undefined
       ? undefined
-      : reachInput(claims[i]!, works[i] as RecordOf<'Work'> | undefined, open, places, conventions),
+      : reachInput(claims[i]!, works[i] as RecordOf<'Work'> | undefined, open, places, asked, conventions),
   );
 }
 
@@ -44,6 +48,7 @@ function reachInput(
   work: RecordOf<'Work'> | undefined,
   open: ReadonlySet<string>,
   places: ReadonlyMap<string, LocatedPlace>,
+  asked: string | undefined,
   conventions: Conventions,
 ): ReachInput {
   const datings = countedDatings(claims, 'PUBLISHED', slackOf(conventions), open);
@@ -51,7 +56,7 @@ function reachInput(
     edition: {
       published: publishedWindow(datings, work?.form === 'ANNUAL', conventions),
       outlets: outletsOf(claims).map(({ place, ...outlet }) => ({ ...outlet, place: places.get(place) })),
-      accesses: claims.flatMap(claim => accessOf(claim, places, conventions)),
+      accesses: claims.flatMap(claim => accessOf(claim, places, asked, conventions)),
     },
     datings: datings.map(dating => dating.claim),
   };
@@ -61,13 +66,21 @@ function reachInput(
 function accessOf(
   claim: AnyClaim,
   places: ReadonlyMap<string, LocatedPlace>,
+  asked: string | undefined,
   conventions: Conventions,
 ): readonly RecordedAccess[] {
   if (claim.kind !== 'Access' || !counts(claim) || claim.manner === 'SUBSCRIBED' || claim.manner === 'ANNOUNCED')
     return [];
   const at = placeOfAccess(claim);
   const when: DayRange = claim.when === undefined ? {} : edtfBounds(claim.when, slackOf(conventions));
-  return [{ when: { lo: when.lo, hi: when.hi }, claim: claim.id, ...(at === undefined ? {} : { at: places.get(at) }) }];
+  return [
+    {
+      when: { lo: when.lo, hi: when.hi },
+      claim: claim.id,
+      ...(at === undefined ? {} : { at: places.get(at) }),
+      byAsked: claim.who === asked,
+    },
+  ];
 }
 
 function placeOfAccess(claim: ClaimOf<'Access'>): string | undefined {

@@ -1,20 +1,20 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { reachEdition } from '../domain/reach/reach-edition.ts';
-import type { ReachTarget } from '../domain/reach/reach-edition-input.ts';
 import type { ReachOutcome } from '../domain/reach/reach-outcome.ts';
 import { invariant } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import type { ReachRow, RouteTaken } from './questions.ts';
 import { type ReachInput, reachInputs } from './reach-inputs.ts';
+import type { TargetFound } from './reach-target.ts';
 
 /** Rows of a page, worked from the claims of each edition. */
 export async function reachRows(
   store: GraphStore,
   ids: readonly string[],
-  target: ReachTarget,
+  { target, asked }: TargetFound,
   conventions: Conventions,
 ): Promise<readonly ReachRow[]> {
-  const inputs = await reachInputs(store, ids, conventions);
+  const inputs = await reachInputs(store, ids, asked, conventions);
   return ids.map((id, i) => {
     const input = inputs[i];
     invariant(input !== undefined, `${id}, which has a window, is an edition`);

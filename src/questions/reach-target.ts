@@ -21,6 +21,8 @@ export interface TargetFound {
   readonly target: ReachTarget;
   /** Whom or what was asked about, in words. */
   readonly label: string;
+  /** Id of the workshop or agent asked about, or of the place by its record. */
+  readonly asked?: string;
   /** Ids of the claims that the target rests on. */
   readonly claims: readonly string[];
 }
@@ -37,8 +39,14 @@ export async function reachTarget(
   return {
     target: { objectDay: object.days, stays: where.stays, flags: object.flags },
     label: where.label,
+    ...askedOf(at),
     claims: [...object.claims, ...where.claims],
   };
+}
+
+function askedOf({ workshop, agent, place }: WhoOrWhere): { readonly asked?: string } {
+  const asked = workshop ?? agent ?? place;
+  return asked === undefined ? {} : { asked };
 }
 
 interface ObjectFound {

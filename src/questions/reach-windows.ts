@@ -2,12 +2,13 @@ import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
 import { regularWindow } from '../domain/reach/published-window.ts';
 import { reachEdition } from '../domain/reach/reach-edition.ts';
-import type { ReachEdition, ReachTarget } from '../domain/reach/reach-edition-input.ts';
+import type { ReachEdition } from '../domain/reach/reach-edition-input.ts';
 import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
 import { outletsOfProfile } from './edition-outlets.ts';
 import { locatedPlaces } from './located-places.ts';
 import type { VerdictAndMargin } from './questions.ts';
 import { reachInputs } from './reach-inputs.ts';
+import type { TargetFound } from './reach-target.ts';
 
 /** Editions with their verdicts: those that share a window together, the others one by one. */
 export interface JudgedWindows {
@@ -28,7 +29,7 @@ const stretch = 500;
 
 export async function judgeWindows(
   store: GraphStore,
-  target: ReachTarget,
+  { target, asked }: TargetFound,
   filter: EditionFilter,
   conventions: Conventions,
 ): Promise<JudgedWindows> {
@@ -46,7 +47,7 @@ export async function judgeWindows(
   const single: JudgedWindows['single'][number][] = [];
   for (let from = 0; from < irregular.length; from += stretch) {
     const ids = irregular.slice(from, from + stretch);
-    const [inputs, windows] = await Promise.all([reachInputs(store, ids, conventions), store.windowsOf(ids)]);
+    const [inputs, windows] = await Promise.all([reachInputs(store, ids, asked, conventions), store.windowsOf(ids)]);
     ids.forEach((edition, i) => {
       const window = windows[i];
       const input = inputs[i];

@@ -21,12 +21,12 @@ export async function reach(store: GraphStore, asked: ReachAsked): Promise<Reach
   const filter = checkedFilter(asked.filter ?? {});
   const conventions = await conventionsInForce(store);
   const found = await reachTarget(store, asked, conventions);
-  const judged = await judgeWindows(store, found.target, filter, conventions);
+  const judged = await judgeWindows(store, found, filter, conventions);
   const ids = await page(store, asked, judged, filter);
   const rows = await reachRows(
     store,
     ids.items.map(({ item }) => item),
-    found.target,
+    found,
     conventions,
   );
   const items = ids.items.map(({ position }, i) => ({ item: rows[i]!, position }));

@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { graphFileSchema } from './domain/model/graph-file-schema.ts';
 import { kindsSdl } from './domain/model/sdl.ts';
+import { schemaText } from './store/sqlite/schema-text.ts';
 
 /** A file that is made from declarations and committed. */
 interface GeneratedFile {
@@ -12,6 +13,7 @@ interface GeneratedFile {
 
 const files: readonly GeneratedFile[] = [
   { path: 'schema/graphql/kinds.graphql', text: kindsSdl },
+  { path: 'schema/sqlite/0001-graph.sql', text: schemaText },
   { path: 'schema/graph-file.schema.json', text: () => `${JSON.stringify(graphFileSchema(), null, 2)}\n` },
 ];
 

@@ -2,36 +2,48 @@ import { civilFromDays } from '../domain/dates/calendar.ts';
 import type { Day, DayRange } from '../domain/dates/day-bounds.ts';
 import { labelOf } from '../domain/model/label.ts';
 import type { AnyRecord, RecordOf } from '../domain/model/row.ts';
-import type { MarginDays, Reach, ReachRow, ReachVerdict, VerdictCounts } from '../questions/questions.ts';
-import { verdictWords } from '../questions/verdict-words.ts';
+import { reachWords } from '../domain/reach/reach-words.ts';
+import type { Reach, ReachRow, ReachVerdict, VerdictCounts } from '../questions/questions.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 
 const verdicts: readonly ReachVerdict[] = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'];
 
 /** The answer as a scholar reads it. */
 export async function reachText(answer: Reach, store: GraphStore): Promise<string> {
-  const editions = (await store.rows(
-    answer.rows.items.map(({ item }) => item.edition),
-  )) as readonly RecordOf<'Edition'>[];
+  const rows = answer.rows.items.map(({ item }) => item);
+  const editions = (await store.rows(rows.map(row => row.edition))) as readonly RecordOf<'Edition'>[];
   const lines = [
     `Could it have been at ${answer.target.label}?`,
     `The object: ${daysText(answer.objectDay)}.`,
+    ...(rows.some(row => row.flags.includes('MARK_WINDOW')) ? [markText] : []),
     ...(answer.target.places.length === 0 ? [] : [`Looked for at: ${answer.target.places.join('; ')}.`]),
     '',
     ...countLines(answer),
   ];
   let verdict: ReachVerdict | undefined;
-  answer.rows.items.forEach(({ item }, i) => {
-    if (item.verdict !== verdict) {
-      verdict = item.verdict;
-      lines.push('', capital(verdictWords[verdict]));
+  rows.forEach((row, i) => {
+    if (row.verdict !== verdict) {
+      verdict = row.verdict;
+      lines.push('', capital(reachWords[verdict]));
     }
-    lines.push(...rowLines(item, editions[i]));
+    lines.push(...rowLines(row, editions[i]));
   });
   if (answer.rows.more) lines.push('', 'There are more: ask for them with --first.');
-  lines.push(...(await tallyLines(answer, store)));
-  lines.push('', ...answer.grounds.cautions, `Reasoned from ${answer.grounds.basis}.`, '');
+  lines.push(...(await tallyLines(answer, store)), '', ...groundLines(answer), '');
   return lines.join('\n');
+}
+
+const markText = 'Its mark dates the body, not the decoration, which is taken to have followed within some years.';
+
+function groundLines({ grounds }: Reach): string[] {
+  const conventions = grounds.conventions.map(use =>
+    use.version === 1 ? use.key : `${use.key} (version ${use.version})`,
+  );
+  return [
+    ...grounds.cautions,
+    `Reasoned from ${grounds.basis}.`,
+    ...(conventions.length === 0 ? [] : [`Conventions used: ${conventions.join(', ')}.`]),
+  ];
 }
 
 function countLines({ counts }: Reach): string[] {
@@ -41,40 +53,30 @@ function countLines({ counts }: Reach): string[] {
     IN_NO_CASE: counts.inNoCase,
     CONTRADICTORY: counts.contradictory,
   };
-  return verdicts.map(verdict => `${named[verdict].toLocaleString('en').padStart(9)}  ${verdictWords[verdict]}`);
+  return verdicts.map(verdict => `${named[verdict].toLocaleString('en').padStart(9)}  ${reachWords[verdict]}`);
 }
+
+/** Reasons that are said once for the whole answer, or by the heading. */
+const saidOnce: ReadonlySet<string> = new Set(['MARK_WINDOW', 'STAY']);
 
 function rowLines(row: ReachRow, edition: RecordOf<'Edition'> | undefined): string[] {
-  const imprint = edition?.imprint === undefined ? '' : `. ${edition.imprint}`;
-  const lines = [
-    `  ${edition?.title ?? row.edition}${imprint}`,
-    `      ${roomText(row)}; ${routeText(row)}; arrived ${daysText(row.arrival)}`,
+  const heading = `${reachWords[row.verdict]}: `;
+  const reasons = row.why
+    .filter(reason => !saidOnce.has(reason.code))
+    .map(({ message }) => message.replace(heading, ''));
+  return [
+    `  ${titleText(row, edition)}`,
+    ...reasons.map(reason => `      ${reason}`),
+    `      there ${daysText(row.arrival)}`,
+    `      rests on ${row.restsOn.claims.join(', ') || 'no recorded claim'}`,
+    `      ${row.edition}`,
   ];
-  if (row.cautious !== undefined && row.cautious.verdict !== row.verdict) {
-    lines.push(
-      `      If no end is assumed for the decoration: ${verdictWords[row.cautious.verdict]}. Has the decoration a date of its own?`,
-    );
-  }
-  for (const reason of row.why) lines.push(`      ${reason.message}`);
-  const conventions = row.restsOn.conventions.map(use => `${use.key} (version ${use.version})`);
-  lines.push(`      Rests on ${[...row.restsOn.claims, ...conventions].join(', ') || 'no recorded claim'}`);
-  lines.push(`      ${row.edition}`);
-  return lines;
 }
 
-function roomText({ verdict, margin }: { readonly verdict: ReachVerdict; readonly margin: MarginDays }): string {
-  if (verdict === 'CONTRADICTORY') return 'its dates contradict each other';
-  const days = verdict === 'IN_EVERY_CASE' ? margin.every : margin.some;
-  if (days === undefined) return verdict === 'IN_EVERY_CASE' ? 'room without end' : 'room not limited';
-  const count = (n: number): string => `${Math.abs(n).toLocaleString('en')} ${Math.abs(n) === 1 ? 'day' : 'days'}`;
-  if (days < 0) return `${count(days)} short`;
-  const atMost = verdict === 'IN_SOME_CASES' ? 'at most ' : '';
-  return `${atMost}${count(days)} of room`;
-}
-
-function routeText({ route }: ReachRow): string {
-  const most = route.most === undefined ? 'or more' : `to ${route.most.toLocaleString('en')}`;
-  return `${route.from ?? 'place not known'} to ${route.to} in ${route.least.toLocaleString('en')} ${most} days (${route.by})`;
+function titleText(row: ReachRow, edition: RecordOf<'Edition'> | undefined): string {
+  if (edition === undefined) return row.edition;
+  const title = edition.title.replace(/\s*\.$/, '');
+  return edition.imprint === undefined ? title : `${title}. ${edition.imprint}`;
 }
 
 async function tallyLines(answer: Reach, store: GraphStore): Promise<string[]> {

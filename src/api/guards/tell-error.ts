@@ -28,7 +28,10 @@ export function errorTeller(log: Log): (error: unknown) => Error {
   };
 }
 
-/** Gives the codes of this program to what the GraphQL engine refuses by itself. */
+/**
+ * Gives the codes of this program to what the GraphQL engine refuses by itself, and a request without data the status
+ * 400. GraphQL over HTTP: an answer without data is 4xx or 5xx.
+ */
 export function codedErrors(): Plugin<ApiContext> {
   return {
     onExecutionResult({ result }) {
@@ -36,6 +39,8 @@ export function codedErrors(): Plugin<ApiContext> {
       for (const error of result.errors ?? []) {
         const code = error.extensions['code'];
         if (code === undefined || String(code).startsWith('GRAPHQL_')) error.extensions['code'] = 'INPUT_INVALID';
+        if (!('data' in result) && error.extensions['unexpected'] !== true)
+          error.extensions['http'] ??= { status: 400, spec: true };
       }
     },
   };
@@ -51,7 +56,7 @@ function told(message: string, error: unknown, extensions: Readonly<Record<strin
   return new GraphQLError(message, { nodes, source, positions, path, extensions });
 }
 
-/** Status of an answer without data. GraphQL over HTTP: such an answer is 4xx or 5xx. */
+/** Status of an answer without data, where it is not 400. */
 function httpOf(code: ErrorCode): { readonly http?: { readonly status: number; readonly spec: true } } {
   return code === 'STORE_TIMEOUT' ? { http: { status: 504, spec: true } } : {};
 }

@@ -5,8 +5,9 @@ import { type KindName, type RecordKindName, recordKindNames, recordKinds } from
 export function sdlTypeOf(field: Field | ItemField): string {
   const named = namedTypeOf(field);
   if (field.type === 'items' || ('many' in field && field.many === true)) return `[${named}!]!`;
-  // A linked record may be out of the reader's sight, so that no link is promised.
-  return field.required === true && field.type !== 'record' ? `${named}!` : named;
+  // A linked record may be out of the reader's sight, and null is a value of JSON: neither is promised.
+  const promised = field.required === true && field.type !== 'record' && field.type !== 'json';
+  return promised ? `${named}!` : named;
 }
 
 /** GraphQL type that stands for the kinds which a role or field may name. */

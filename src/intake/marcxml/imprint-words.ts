@@ -147,7 +147,7 @@ const nobody =
 
 const omission = /\s*\.\.\.+|…/g;
 const leading =
-  /^(?:(?:[:,.]|(?:and|et|und|also|en la|en|na|nella|in der|aus der)\b(?! [a-z]\.)|&|(?:de |à )?l'(?=imp|$)|de$)\s*)+/iu;
+  /^(?:(?:[:,.&]|(?:and|et|und|also)\b|(?:en la|en|na|nella|in der|aus der|de|(?:de |à )?l')$|(?:de |à )?l'(?=imp))\s*)+/iu;
 const trailing = /[\s,:]+(?:and|et|und|&)?$/iu;
 const others = /,? (?:etc|and others|et al|u\. ?a|(?:and )?(?:by )?all (?:the )?(?:other )?booksellers.*)\.?$/iu;
 const endPoints = /[\s,:;/]+$/;

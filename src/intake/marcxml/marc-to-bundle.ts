@@ -112,7 +112,9 @@ function edition(view: RecordView, titles: Titles, languages: readonly string[])
 
 /** Editions of one source share a work by the main heading and the title, brackets and punctuation aside. */
 function workKey(view: RecordView, title: string): string {
-  const folded = foldTokens(title).filter(token => token !== 'etc').join(' ');
+  const folded = foldTokens(title)
+    .filter(token => token !== 'etc')
+    .join(' ');
   return `work:${mainHeading(view)}|${folded === '' ? title : folded}`;
 }
 

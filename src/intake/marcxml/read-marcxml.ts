@@ -1,4 +1,5 @@
 import { SaxesParser, type SaxesTagPlain } from 'saxes';
+import { BareAmpersands, bareAmpersand } from './bare-ampersands.ts';
 import { decodeText } from './decode-text.ts';
 import type { MarcRecord } from './marc-record.ts';
 import { RecordBuilder } from './record-builder.ts';
@@ -49,6 +50,7 @@ function localName(name: string): string {
 
 class Reading {
   readonly #parser = new SaxesParser({ xmlns: false, position: true });
+  readonly #ampersands = new BareAmpersands();
   #ready: (MarcRecord | BrokenInput)[] = [];
   #record: RecordBuilder | undefined;
   /** A record whose end tag was just seen or supplied: the parser says afterwards which. */
@@ -67,18 +69,19 @@ class Reading {
     this.#parser.on('opentag', tag => this.#open(tag));
     this.#parser.on('closetag', tag => this.#close(tag));
     this.#parser.on('text', text => this.#addText(text));
-    this.#parser.on('cdata', text => this.#addText(text));
+    this.#parser.on('cdata', text => this.#addText(text.replaceAll(bareAmpersand, '&')));
     this.#parser.on('error', error => this.#error(error.message));
   }
 
   write(text: string): void {
     if (!this.#started && !this.#beginsAsXml(text)) return;
     this.#stretch += text.length;
-    this.#parser.write(text);
+    this.#parser.write(this.#ampersands.write(text));
     if (this.#stretch > longestStretch) this.#giveUp(`more than ${longestStretch} characters without a tag`);
   }
 
   end(): void {
+    this.#parser.write(this.#ampersands.end());
     this.#ending = true;
     if (this.#record !== undefined && !this.#record.isWrapper) {
       this.#record.malformed(`the input ends at line ${this.#parser.line} within it`);
@@ -186,16 +189,20 @@ class Reading {
     if (this.givenUp) return;
     const said = message.replace(/\.$/, '');
     const suppliedEnd = said.endsWith('unexpected close tag');
-    if (this.#record !== undefined) this.#record.malformed(`the XML is not well-formed at ${said}`);
+    if (said.endsWith('only one root')) this.#outside(said, true);
+    else if (this.#record !== undefined) this.#record.malformed(`the XML is not well-formed at ${said}`);
     else if (suppliedEnd && this.#closed !== undefined) this.#closed.malformed(`the XML is not well-formed at ${said}`);
     else this.#outside(said);
     if (++this.#errors > mostErrors)
       this.#giveUp(`more than ${mostErrors} errors of XML in a row, the last at ${said}`);
   }
 
-  /** Outside records each kind of error is told once, and at the end of the input one for all. */
-  #outside(said: string): void {
-    const what = this.#ending ? 'end' : said.replace(/^\d+:\d+: /, '');
+  /**
+   * Outside records each kind of error is told once; once for all that follows the end of the document, which is what
+   * files that were joined look like; and once for the end of the input.
+   */
+  #outside(said: string, outsideRoot = this.#depth === 0): void {
+    const what = this.#ending ? 'end' : outsideRoot ? 'outside the root' : said.replace(/^\d+:\d+: /, '');
     if (this.#told.has(what)) return;
     this.#told.add(what);
     this.#release();

@@ -1,4 +1,5 @@
 import { namesAgent } from './agents.ts';
+import { codedDate } from './coded-dates.ts';
 import type { MarcField } from './marc-record.ts';
 import type { RecordView } from './record-view.ts';
 import { tidy } from './text.ts';
@@ -22,6 +23,8 @@ export interface Rest {
 export function restOf(view: RecordView): Rest {
   const notes: string[] = [];
   const columns: Record<string, string> = {};
+  const original = view.f008[6] === 'r' ? codedDate(view.f008).original : undefined;
+  if (original !== undefined) columns['008'] = `reissue or reproduction of ${original}`;
   for (const tag of view.tags()) {
     if (taken.has(tag)) continue;
     for (const field of view.fields(tag)) {

@@ -93,7 +93,7 @@ Sunderland | enk | 54.905, -1.382
 South Shields | enk | 54.999, -1.432
 North Shields | enk | 55.016, -1.449
 Gateshead | enk | 54.962, -1.602
-*Newcastle upon Tyne | enk | 54.973, -1.614 | Newcastle-upon-Tyne; Newcastle-on-Tyne; Newcastle on Tyne; Newcastle Upon Tyne; *Newcastle; Novi Castri; Novum Castrum
+*Newcastle upon Tyne | enk | 54.973, -1.614 | Newcastle-upon-Tyne; Newcastle-on-Tyne; Newcastle on Tyne; Newcastle Upon Tyne; *Newcastle; Novi Castri; Novum Castrum; Novis Castris
 Tynemouth | enk | 55.018, -1.426
 Morpeth | enk | 55.169, -1.689
 Alnwick | enk | 55.413, -1.706
@@ -132,7 +132,7 @@ Stockport | enk | 53.410, -2.158
 Macclesfield | enk | 53.260, -2.126
 Congleton | enk | 53.163, -2.213
 Knutsford | enk | 53.303, -2.375
-*Chester | enk | 53.191, -2.892 | Cestriae
+*Chester | enk | 53.191, -2.892 | Cestriae; Caerlleon; Caerlleon Fawr
 Crewe | enk | 53.098, -2.442
 Nantwich | enk | 53.069, -2.521
 Northwich | enk | 53.259, -2.520
@@ -460,7 +460,7 @@ Merthyr Tydfil | wlk | 51.748, -3.378 | Merthyr; Merthyr Tudful
 Aberdare | wlk | 51.714, -3.449 | Aberdar; Aberdâr
 Pontypridd | wlk | 51.602, -3.342
 Newport, Monmouthshire | wlk | 51.588, -2.998 | Newport; Casnewydd
-Caerleon | wlk | 51.610, -2.954 | Caerlleon
+Caerleon | wlk | 51.610, -2.954 | Caerllion
 Monmouth | wlk | 51.813, -2.714
 Chepstow | wlk | 51.641, -2.677
 Abergavenny | wlk | 51.821, -3.017
@@ -484,24 +484,24 @@ Omagh | nik | 54.600, -7.300
 Strabane | nik | 54.824, -7.469
 Downpatrick | nik | 54.328, -5.715
 Enniskillen | nik | 54.346, -7.641
-*Dublin | ie | 53.333, -6.249 | *Dublini; Dublinii; Eblanae; Baile Átha Cliath; Dublino; Dubliniae; Ath Cliath
-Cork | ie | 51.898, -8.471 | Corcagiae; Corke
-Limerick | ie | 52.665, -8.623
-Waterford | ie | 52.258, -7.112
-Galway | ie | 53.272, -9.051
-Kilkenny | ie | 52.654, -7.252
-Drogheda | ie | 53.719, -6.348
-Dundalk | ie | 54.000, -6.417
-Sligo | ie | 54.270, -8.469
-Wexford | ie | 52.334, -6.457
-Clonmel | ie | 52.355, -7.704
-Tralee | ie | 52.270, -9.703
-Athlone | ie | 53.423, -7.937
-Cavan | ie | 53.991, -7.361
-Achill | ie | 53.960, -10.000
-Maynooth | ie | 53.385, -6.594
-Belleek | ie | 54.479, -8.095
-Carlow | ie | 52.841, -6.926
-Ennis | ie | 52.844, -8.986
-Tuam | ie | 53.517, -8.850
+*Dublin | ie xxk | 53.333, -6.249 | *Dublini; Dublinii; Eblanae; Baile Átha Cliath; Dublino; Dubliniae; Ath Cliath
+Cork | ie xxk | 51.898, -8.471 | Corcagiae; Corke
+Limerick | ie xxk | 52.665, -8.623
+Waterford | ie xxk | 52.258, -7.112
+Galway | ie xxk | 53.272, -9.051
+Kilkenny | ie xxk | 52.654, -7.252
+Drogheda | ie xxk | 53.719, -6.348
+Dundalk | ie xxk | 54.000, -6.417
+Sligo | ie xxk | 54.270, -8.469
+Wexford | ie xxk | 52.334, -6.457
+Clonmel | ie xxk | 52.355, -7.704
+Tralee | ie xxk | 52.270, -9.703
+Athlone | ie xxk | 53.423, -7.937
+Cavan | ie xxk | 53.991, -7.361
+Achill | ie xxk | 53.960, -10.000
+Maynooth | ie xxk | 53.385, -6.594
+Belleek | ie xxk | 54.479, -8.095
+Carlow | ie xxk | 52.841, -6.926
+Ennis | ie xxk | 52.844, -8.986
+Tuam | ie xxk | 53.517, -8.850
 `;

@@ -9,7 +9,7 @@ export const frenchAndNetherlandishTowns = `
 Rouen | fr | 49.443, 1.099 | Rothomagi; Rotomagi; Rothomagum
 Marseille | fr | 43.297, 5.381 | Marseilles; Massiliae; Massilia; Marsiho; Marsilho; Marsiglia; Marsio
 Bordeaux | fr | 44.840, -0.581 | Burdigalae; Burdigala; Burdeos; Bourdeaux
-Toulouse | fr | 43.604, 1.444 | Tolosae; Tolosa; Tolosan; Toulouso
+Toulouse | fr | 43.604, 1.444 | Tolosae; Tolosa; Toulouso
 Strasbourg | fr gw | 48.584, 7.746 | Argentorati; Argentoratum; Argentorate; Strassburg; Straßburg; Strasburg; Argentinae; Stassbourg
 Lille | fr | 50.633, 3.059 | Insulis; Insulae; Rijsel
 Nantes | fr | 47.217, -1.553

@@ -256,7 +256,7 @@ Baden, Aargau | sz | 47.473, 8.306
 Solothurn | sz | 47.208, 7.537 | Soleure; Solodori
 Zug | sz | 47.172, 8.517 | Tugii
 Einsiedeln | sz | 47.128, 8.747 | Einsidlae
-Chur | sz | 46.850, 9.533 | Coire; Coira; Curiae; Curiae Rhaetorum
+Chur | sz | 46.850, 9.533 | Coire; Coira; Curiae; Curiae Rhaetorum; Quera; Cuera
 Frauenfeld | sz | 47.558, 8.899
 Amriswil | sz | 47.547, 9.296 | Amrisweil
 Lugano | sz | 46.010, 8.960 | Lugani

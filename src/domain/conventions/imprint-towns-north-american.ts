@@ -9,7 +9,7 @@ Cambridge | mau | 42.375, -71.106
 *Salem | mau | 42.520, -70.897
 Worcester | mau | 42.263, -71.802
 *Andover | mau | 42.658, -71.137
-Haverhill | mau | 42.776, -71.077
+*Haverhill | mau | 42.776, -71.077
 Newburyport | mau | 42.813, -70.877 | Newbury-Port
 Newbury | mau | 42.780, -70.878
 Plymouth | mau | 41.958, -70.667

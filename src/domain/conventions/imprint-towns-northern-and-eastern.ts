@@ -75,73 +75,73 @@ Sundsvall | sw | 62.391, 17.306
 Marieberg | sw | 59.324, 18.011
 Rörstrand | sw | 59.343, 18.038
 Skövde | sw | 58.391, 13.845
-Helsinki | fi | 60.170, 24.935 | Helsingfors; Helsingforsiae; Helsingissä; Helsingfors'
-Turku | fi | 60.451, 22.269 | *Åbo; *Aboae; Aboæ; Turussa; Turusa; Abo
-Tampere | fi | 61.499, 23.787 | Tampereella; Tammerfors
-Porvoo | fi | 60.392, 25.665 | Borgå; Porvoossa; Borgo
-Viipuri | ru | 60.708, 28.753 | Viborg; Wiborg; Viipurissa; Vyborg
-Vaasa | fi | 63.096, 21.616 | Wasa; Vasa; Vaasassa; Nikolaistad
-Oulu | fi | 65.012, 25.468 | Uleåborg; Oulussa
-Kuopio | fi | 62.892, 27.677 | Kuopiossa
-Hämeenlinna | fi | 60.996, 24.464 | Tavastehus; Hämeenlinnassa
-Pori | fi | 61.483, 21.783 | Björneborg; Porissa
-Jyväskylä | fi | 62.241, 25.721 | Jyväskylässä
-Kristiinankaupunki | fi | 62.274, 21.376 | Kristinestad
-Loviisa | fi | 60.457, 26.225 | Lovisa
-Rauma | fi | 61.127, 21.511 | Raumo
-Joensuu | fi | 62.601, 29.763
-Tallinn | er | 59.437, 24.754 | Reval; Revaliae; Talinas; Tallinnas; Revel; Tallinas
-Tartu | er | 58.381, 26.725 | Dorpat; Dorpati; Dorpati Livonorum; Jurjev; Юрьевъ; Tartus; Дерптъ
-Pärnu | er | 58.386, 24.497 | Pernau; Pernaviae; Pernov
-Kuressaare | er | 58.254, 22.492 | Arensburg
-*Riga | lv | 56.946, 24.106 | Rigae; Рига; Rīga; Rihgâ
-Mitau | lv | 56.650, 23.713 | Jelgava; Mitaviae; Jelgawâ; Mitavae
-Libau | lv | 56.505, 21.011 | Liepāja; Leepajâ
-Vilnius | li | 54.689, 25.280 | Wilno; Vilna; Wilna; Vilnae; Вильна; Ṿilna; Wilnie; we Wilnie
-Kaunas | li | 54.903, 23.910 | Kovno; Ковно; Kowno
-Memel | li | 55.710, 21.130 | Klaipėda
-Šiauliai | li | 55.933, 23.317
-Minsk | bw | 53.900, 27.567 | Минскъ; Mińsk
-Grodno | bw | 53.688, 23.826 | Hrodna; Гродно
-Polotsk | bw | 55.488, 28.786 | Połock; Полоцкъ
-Mogilev | bw | 53.917, 30.345 | Могилевъ
-Vitebsk | bw | 55.190, 30.205 | Витебскъ
-*Warsaw | pl | 52.230, 21.012 | *Warszawa; Varsaviae; Varsovie; Warschau; Варшава; Varsoviae; Varsavia; Ṿarsha; Warsha; Varshe; Warszawie; w Warszawie; Varsovia; Varšava
-Kraków | pl | 50.061, 19.937 | Cracoviae; Krakau; Cracow; Cracovie; Krakowie; w Krakowie; Krakow; Cracovia
+Helsinki | fi ru | 60.170, 24.935 | Helsingfors; Helsingforsiae; Helsingissä; Helsingfors'
+Turku | fi ru | 60.451, 22.269 | *Åbo; *Aboae; Aboæ; Turussa; Turusa; Abo
+Tampere | fi ru | 61.499, 23.787 | Tampereella; Tammerfors
+Porvoo | fi ru | 60.392, 25.665 | Borgå; Porvoossa; Borgo
+Viipuri | ru fi | 60.708, 28.753 | Viborg; Wiborg; Viipurissa; Vyborg
+Vaasa | fi ru | 63.096, 21.616 | Wasa; Vasa; Vaasassa; Nikolaistad
+Oulu | fi ru | 65.012, 25.468 | Uleåborg; Oulussa
+Kuopio | fi ru | 62.892, 27.677 | Kuopiossa
+Hämeenlinna | fi ru | 60.996, 24.464 | Tavastehus; Hämeenlinnassa
+Pori | fi ru | 61.483, 21.783 | Björneborg; Porissa
+Jyväskylä | fi ru | 62.241, 25.721 | Jyväskylässä
+Kristiinankaupunki | fi ru | 62.274, 21.376 | Kristinestad
+Loviisa | fi ru | 60.457, 26.225 | Lovisa
+Rauma | fi ru | 61.127, 21.511 | Raumo
+Joensuu | fi ru | 62.601, 29.763
+Tallinn | er ru | 59.437, 24.754 | Reval; Revaliae; Talinas; Tallinnas; Revel; Tallinas
+Tartu | er ru | 58.381, 26.725 | Dorpat; Dorpati; Dorpati Livonorum; Jurjev; Юрьевъ; Tartus; Дерптъ
+Pärnu | er ru | 58.386, 24.497 | Pernau; Pernaviae; Pernov
+Kuressaare | er ru | 58.254, 22.492 | Arensburg
+*Riga | lv ru | 56.946, 24.106 | Rigae; Рига; Rīga; Rihgâ
+Mitau | lv ru | 56.650, 23.713 | Jelgava; Mitaviae; Jelgawâ; Mitavae
+Libau | lv ru | 56.505, 21.011 | Liepāja; Leepajâ
+Vilnius | li pl ru | 54.689, 25.280 | Wilno; Vilna; Wilna; Vilnae; Вильна; Ṿilna; Wilnie; we Wilnie
+Kaunas | li ru | 54.903, 23.910 | Kovno; Ковно; Kowno
+Memel | li ru | 55.710, 21.130 | Klaipėda
+Šiauliai | li ru | 55.933, 23.317
+Minsk | bw ru | 53.900, 27.567 | Минскъ; Mińsk
+Grodno | bw ru | 53.688, 23.826 | Hrodna; Гродно
+Polotsk | bw ru | 55.488, 28.786 | Połock; Полоцкъ
+Mogilev | bw ru | 53.917, 30.345 | Могилевъ
+Vitebsk | bw ru | 55.190, 30.205 | Витебскъ
+*Warsaw | pl ru | 52.230, 21.012 | *Warszawa; Varsaviae; Varsovie; Warschau; Варшава; Varsoviae; Varsavia; Ṿarsha; Warsha; Varshe; Warszawie; w Warszawie; Varsovia; Varšava
+Kraków | pl au | 50.061, 19.937 | Cracoviae; Krakau; Cracow; Cracovie; Krakowie; w Krakowie; Krakow; Cracovia
 Lublin | pl | 51.250, 22.567
 Płock | pl | 52.547, 19.706
 Kalisz | pl | 51.761, 18.091 | Kalisch
 Łódź | pl | 51.771, 19.474
 Radom | pl | 51.403, 21.147
 Piotrków | pl | 51.405, 19.703
-Przemyśl | pl | 49.785, 22.767
-Rzeszów | pl | 50.041, 21.999
-Tarnów | pl | 50.014, 20.987
-Cieszyn | pl | 49.751, 18.632 | Teschen; Těšín; Cieszynie; w Cieszynie
+Przemyśl | pl au | 49.785, 22.767
+Rzeszów | pl au | 50.041, 21.999
+Tarnów | pl au | 50.014, 20.987
+Cieszyn | pl au | 49.751, 18.632 | Teschen; Těšín; Cieszynie; w Cieszynie
 Sandomierz | pl | 50.683, 21.749
 Gniezno | pl | 52.535, 17.583 | Gnesen
 Częstochowa | pl | 50.796, 19.124
-Bielsko | pl | 49.822, 19.047 | Bielitz
+Bielsko | pl au | 49.822, 19.047 | Bielitz
 Suprasl | pl | 53.205, 23.339
-*Lviv | un | 49.838, 24.023 | *Lwów; Lemberg; Leopoli; Lwòw; Lwow; Lwowie; we Lwowie; Львовъ; Львів; у Львові; Leopolis
-Kiev | un | 50.455, 30.524 | Kijow; Kijów; Кіевъ; Київ; Kiew; Kiyev; Kyiv; Кіев
-Kharkov | un | 49.981, 36.253 | Харьковъ; Charkow; Kharkiv; Харків
-Odessa | un | 46.486, 30.744 | Одесса; Odesa; Одеса; Одессѣ
-Czernowitz | un | 48.290, 25.932 | Chernivtsi; Cernăuți; Чернівці; Tschernowitz
-Zhitomir | un | 50.265, 28.677 | Житоміръ; Żytomierz
-Berdichev | un | 49.894, 28.601 | Berdyczów; Бердичевъ
-Poltava | un | 49.589, 34.554 | Полтава
-Uzhhorod | un | 48.624, 22.295 | Ungvár
-Kherson | un | 46.637, 32.615 | Херсонъ
-Nikolaev | un | 46.976, 31.993 | Николаевъ
-Simferopol | un | 44.957, 34.111 | Симферополь
-Sevastopol | un | 44.608, 33.521 | Севастополь
-Chernigov | un | 51.506, 31.285 | Черниговъ
-Stanislau | un | 48.923, 24.712 | Stanisławów; Ivano-Frankivsk
-Tarnopol | un | 49.554, 25.591 | Ternopil
-Brody | un | 50.088, 25.150
-Kolomea | un | 48.525, 25.037 | Kołomyja
-Krzemieniec | un | 50.099, 25.728 | Kremenets
+*Lviv | un pl au | 49.838, 24.023 | *Lwów; Lemberg; Leopoli; Lwòw; Lwow; Lwowie; we Lwowie; Львовъ; Львів; у Львові; Leopolis
+Kiev | un ru | 50.455, 30.524 | Kijow; Kijów; Кіевъ; Київ; Kiew; Kiyev; Kyiv; Кіев
+Kharkov | un ru | 49.981, 36.253 | Харьковъ; Charkow; Kharkiv; Харків
+Odessa | un ru | 46.486, 30.744 | Одесса; Odesa; Одеса; Одессѣ
+Czernowitz | un au | 48.290, 25.932 | Chernivtsi; Cernăuți; Чернівці; Tschernowitz
+Zhitomir | un ru | 50.265, 28.677 | Житоміръ; Żytomierz
+Berdichev | un ru | 49.894, 28.601 | Berdyczów; Бердичевъ
+Poltava | un ru | 49.589, 34.554 | Полтава
+Uzhhorod | un hu | 48.624, 22.295 | Ungvár
+Kherson | un ru | 46.637, 32.615 | Херсонъ
+Nikolaev | un ru | 46.976, 31.993 | Николаевъ
+Simferopol | un ru | 44.957, 34.111 | Симферополь
+Sevastopol | un ru | 44.608, 33.521 | Севастополь
+Chernigov | un ru | 51.506, 31.285 | Черниговъ
+Stanislau | un pl au | 48.923, 24.712 | Stanisławów; Ivano-Frankivsk
+Tarnopol | un pl au | 49.554, 25.591 | Ternopil
+Brody | un pl au | 50.088, 25.150
+Kolomea | un pl au | 48.525, 25.037 | Kołomyja
+Krzemieniec | un ru | 50.099, 25.728 | Kremenets
 *Saint Petersburg | ru | 59.939, 30.314 | *St. Petersburg; *Petropoli; С.-Петербургъ; Санктпетербургъ; Санкт-Петербургъ; St. Pétersbourg; Saint-Pétersbourg; St.-Pétersbourg; St.-Petersburg; Sankt-Peterburg; Petersburg; Petersburgu; Petrograd; Петроградъ; С.-Петербург; Спб.; СПб; С. Петербургъ; S.-Peterburg; Pietari; Pietarissa; Петербургъ; San Pietroburgo; Санктъ-Петербургъ; Sanct Petersburg; Petersburgi; въ Санктпетербургѣ
 *Moscow | ru | 55.752, 37.616 | *Москва; Moskva; Mosquae; Moskau; Moscou; Moscua; въ Москвѣ; Moskwa; Москвѣ
 Kazan | ru | 55.789, 49.122 | Казань; Kasan; Casani; Kazan'
@@ -185,56 +185,56 @@ Smolensk | ru | 54.779, 32.044 | Смоленскъ
 Kaluga | ru | 54.529, 36.275 | Калуга
 Kronstadt, Russia | ru | 59.995, 29.767 | Кронштадтъ
 Peterhof | ru | 59.883, 29.900
-Kishinev | mv | 47.006, 28.858 | Кишиневъ; Chișinău; Chişinău; Кишинёвъ
-*Tiflis | gs | 41.694, 44.834 | Тифлисъ; Tbilisi; Тифлисѣ; Tphilisi
-Kutaisi | gs | 42.268, 42.695 | Кутаисъ
-Batum | gs | 41.642, 41.634 | Батумъ
-Erivan | ai | 40.181, 44.514 | Эривань; Yerevan
-Etchmiadzin | ai | 40.166, 44.295 | Эчміадзинъ
-Baku | aj | 40.378, 49.892 | Баку
-*Prague | xr | 50.088, 14.421 | *Praha; Prag; Pragae; Praze; v Praze; Praga; Prága; Pragæ; Praze a Brně; Vetero-Pragae
-Brno | xr | 49.195, 16.608 | Brünn; Brunae; Brně; v Brně; Bruna
-Olomouc | xr | 49.596, 17.252 | Olmütz; Olomucii; v Olomouci
-Plzeň | xr | 49.747, 13.378 | Pilsen; v Plzni
-Karlovy Vary | xr | 50.233, 12.871 | Karlsbad; Carlsbad; Carolinae Thermae
-Litoměřice | xr | 50.533, 14.132 | Leitmeritz; Litomericii; v Litoměřicích
-Litomyšl | xr | 49.868, 16.313 | Leitomischl; Litomyssl; v Litomyšli
-Hradec Králové | xr | 50.209, 15.833 | Königgrätz; v Hradci Králové
-Kutná Hora | xr | 49.948, 15.268 | Kuttenberg; v Hoře Kutné
-Roudnice | xr | 50.425, 14.262 | v Roudnici; Roudnici; Raudnitz
-Chrudim | xr | 49.951, 15.796 | Chrudimi; v Chrudimi
-Hlinsko | xr | 49.762, 15.908 | Hlinsku; v Hlinsku
-Velké Meziříčí | xr | 49.355, 16.012 | Velkém Meziříčí; ve Velkém Meziříčí; Gross-Meseritsch
-Královské Vinohrady | xr | 50.076, 14.448 | Král. Vinohrady; Vinohrady; na Král. Vinohradech
-Tábor | xr | 49.414, 14.658 | v Táboře
-Teplice | xr | 50.640, 13.825 | Teplitz
-České Budějovice | xr | 48.974, 14.474 | Budweis
-Cheb | xr | 50.080, 12.374 | Eger
-Liberec | xr | 50.767, 15.056 | Reichenberg
-Opava | xr | 49.939, 17.903 | Troppau
-Jihlava | xr | 49.396, 15.591 | Iglau
-Znojmo | xr | 48.855, 16.049 | Znaim
-Kroměříž | xr | 49.298, 17.393 | Kremsier
-Pardubice | xr | 50.041, 15.777 | v Pardubicích
-Jičín | xr | 50.437, 15.352 | Gitschin
-Mladá Boleslav | xr | 50.411, 14.903 | Jungbunzlau; v Mladé Boleslavi
-Telč | xr | 49.184, 15.453 | v Telči
-Holíč | xo | 48.811, 17.162 | Holitsch
-Těšín | xr | 49.746, 18.626
-Písek | xr | 49.309, 14.148
-Klatovy | xr | 49.396, 13.295
-Jindřichův Hradec | xr | 49.144, 15.003 | Neuhaus
-Třebíč | xr | 49.215, 15.882
-Prostějov | xr | 49.472, 17.112
-Bratislava | xo | 48.148, 17.107 | Pressburg; Posonii; Pozsony; Preßburg; Pozsonyban; Po'sonyban; Prešporok; Presburg; Posonium
-Trnava | xo | 48.377, 17.587 | Tyrnaviae; Tyrnau; Nagyszombat
-Košice | xo | 48.714, 21.258 | Kassa; Cassoviae; Kaschau; Kassán
-Prešov | xo | 48.998, 21.234 | Eperjes; Eperies
-Levoča | xo | 49.022, 20.592 | Leutschoviae; Lőcse; Leutschau
-Banská Bystrica | xo | 48.739, 19.153 | Neusohl; Besztercebánya; Neosolii
-Skalica | xo | 48.845, 17.226 | Szakolca; Skalicae
-Turčiansky Svätý Martin | xo | 49.067, 18.924 | v Turčianskom Sv. Martine
-Komárno | xo | 47.764, 18.123 | Komárom; Komorn
+Kishinev | mv ru | 47.006, 28.858 | Кишиневъ; Chișinău; Chişinău; Кишинёвъ
+*Tiflis | gs ru | 41.694, 44.834 | Тифлисъ; Tbilisi; Тифлисѣ; Tphilisi
+Kutaisi | gs ru | 42.268, 42.695 | Кутаисъ
+Batum | gs ru | 41.642, 41.634 | Батумъ
+Erivan | ai ru | 40.181, 44.514 | Эривань; Yerevan
+Etchmiadzin | ai ru | 40.166, 44.295 | Эчміадзинъ
+Baku | aj ru | 40.378, 49.892 | Баку
+*Prague | xr au | 50.088, 14.421 | *Praha; Prag; Pragae; Praze; v Praze; Praga; Prága; Pragæ; Praze a Brně; Vetero-Pragae
+Brno | xr au | 49.195, 16.608 | Brünn; Brunae; Brně; v Brně; Bruna
+Olomouc | xr au | 49.596, 17.252 | Olmütz; Olomucii; v Olomouci
+Plzeň | xr au | 49.747, 13.378 | Pilsen; v Plzni
+Karlovy Vary | xr au | 50.233, 12.871 | Karlsbad; Carlsbad; Carolinae Thermae
+Litoměřice | xr au | 50.533, 14.132 | Leitmeritz; Litomericii; v Litoměřicích
+Litomyšl | xr au | 49.868, 16.313 | Leitomischl; Litomyssl; v Litomyšli
+Hradec Králové | xr au | 50.209, 15.833 | Königgrätz; v Hradci Králové
+Kutná Hora | xr au | 49.948, 15.268 | Kuttenberg; v Hoře Kutné
+Roudnice | xr au | 50.425, 14.262 | v Roudnici; Roudnici; Raudnitz
+Chrudim | xr au | 49.951, 15.796 | Chrudimi; v Chrudimi
+Hlinsko | xr au | 49.762, 15.908 | Hlinsku; v Hlinsku
+Velké Meziříčí | xr au | 49.355, 16.012 | Velkém Meziříčí; ve Velkém Meziříčí; Gross-Meseritsch
+Královské Vinohrady | xr au | 50.076, 14.448 | Král. Vinohrady; Vinohrady; na Král. Vinohradech
+Tábor | xr au | 49.414, 14.658 | v Táboře
+Teplice | xr au | 50.640, 13.825 | Teplitz
+České Budějovice | xr au | 48.974, 14.474 | Budweis
+Cheb | xr au | 50.080, 12.374 | Eger
+Liberec | xr au | 50.767, 15.056 | Reichenberg
+Opava | xr au | 49.939, 17.903 | Troppau
+Jihlava | xr au | 49.396, 15.591 | Iglau
+Znojmo | xr au | 48.855, 16.049 | Znaim
+Kroměříž | xr au | 49.298, 17.393 | Kremsier
+Pardubice | xr au | 50.041, 15.777 | v Pardubicích
+Jičín | xr au | 50.437, 15.352 | Gitschin
+Mladá Boleslav | xr au | 50.411, 14.903 | Jungbunzlau; v Mladé Boleslavi
+Telč | xr au | 49.184, 15.453 | v Telči
+Holíč | xo hu | 48.811, 17.162 | Holitsch
+Těšín | xr au | 49.746, 18.626
+Písek | xr au | 49.309, 14.148
+Klatovy | xr au | 49.396, 13.295
+Jindřichův Hradec | xr au | 49.144, 15.003 | Neuhaus
+Třebíč | xr au | 49.215, 15.882
+Prostějov | xr au | 49.472, 17.112
+Bratislava | xo hu | 48.148, 17.107 | Pressburg; Posonii; Pozsony; Preßburg; Pozsonyban; Po'sonyban; Prešporok; Presburg; Posonium
+Trnava | xo hu | 48.377, 17.587 | Tyrnaviae; Tyrnau; Nagyszombat
+Košice | xo hu | 48.714, 21.258 | Kassa; Cassoviae; Kaschau; Kassán
+Prešov | xo hu | 48.998, 21.234 | Eperjes; Eperies
+Levoča | xo hu | 49.022, 20.592 | Leutschoviae; Lőcse; Leutschau
+Banská Bystrica | xo hu | 48.739, 19.153 | Neusohl; Besztercebánya; Neosolii
+Skalica | xo hu | 48.845, 17.226 | Szakolca; Skalicae
+Turčiansky Svätý Martin | xo hu | 49.067, 18.924 | v Turčianskom Sv. Martine
+Komárno | xo hu | 47.764, 18.123 | Komárom; Komorn
 *Budapest | hu | 47.498, 19.040 | *Budapesten; Budapesth; Budapeszt; Budapešť; Будапештъ
 Pest | hu | 47.500, 19.053 | Pesth; Pesten; Peśten; Pestini; Pestinum; Pestén; Pestiny
 Buda | hu | 47.497, 19.037 | Ofen; Budae; Budán; Budánn; Budán, Ofen; Budim
@@ -263,16 +263,16 @@ Bucharest | rm | 44.432, 26.106 | București; Bucuresti; Bucureşti; Bucures̡ti
 Iași | rm | 47.167, 27.600 | Iaşi; Jassy; Iasi; Iassii; Ἰάσιον; Yassy; Jași
 Galați | rm | 45.437, 28.050 | Galaţi; Galat̡ĭ; Galat̡i; Galatz; Galati; Galatzi
 Brăila | rm | 45.272, 27.974 | Βραΐλα; Braila
-Cluj | rm | 46.767, 23.600 | Kolozsvár; Klausenburg; Claudiopoli; Kolozsvárt; Kolozsváratt
-Sibiu | rm | 45.800, 24.150 | Hermannstadt; Cibinii; Nagyszeben; Hermanstadt; Sibiiu
-Brașov | rm | 45.649, 25.606 | Kronstadt; Brassó; Coronae; Braşov
-Timișoara | rm | 45.754, 21.226 | Temesvár; Temesvar; Temesvarini; Temeswar
-Oradea | rm | 47.046, 21.918 | Nagyvárad; Grosswardein; Magno-Varadini; Nagy-Várad
-Arad | rm | 46.183, 21.317
-Alba Iulia | rm | 46.067, 23.583 | Gyulafehérvár; Albae Carolinae; Karlsburg; Károly-Fehérvár
-Blaj | rm | 46.175, 23.916 | Blasendorf; Balázsfalva; Blasiu
-Târgu Mureș | rm | 46.542, 24.557 | Marosvásárhely; Maros-Vásárhely
+Cluj | rm hu | 46.767, 23.600 | Kolozsvár; Klausenburg; Claudiopoli; Kolozsvárt; Kolozsváratt
+Sibiu | rm hu | 45.800, 24.150 | Hermannstadt; Cibinii; Nagyszeben; Hermanstadt; Sibiiu
+Brașov | rm hu | 45.649, 25.606 | Kronstadt; Brassó; Coronae; Braşov
+Timișoara | rm hu | 45.754, 21.226 | Temesvár; Temesvar; Temesvarini; Temeswar
+Oradea | rm hu | 47.046, 21.918 | Nagyvárad; Grosswardein; Magno-Varadini; Nagy-Várad
+Arad | rm hu | 46.183, 21.317
+Alba Iulia | rm hu | 46.067, 23.583 | Gyulafehérvár; Albae Carolinae; Karlsburg; Károly-Fehérvár
+Blaj | rm hu | 46.175, 23.916 | Blasendorf; Balázsfalva; Blasiu
+Târgu Mureș | rm hu | 46.542, 24.557 | Marosvásárhely; Maros-Vásárhely
 Craiova | rm | 44.317, 23.800
 Ploiești | rm | 44.950, 26.017 | Ploiesti; Ploeşti
-Satu Mare | rm | 47.799, 22.863 | Szatmár
+Satu Mare | rm hu | 47.799, 22.863 | Szatmár
 `;

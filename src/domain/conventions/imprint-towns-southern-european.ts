@@ -19,10 +19,10 @@ Bassano | it | 45.767, 11.727 | Bassano del Grappa; Bassani
 Nove | it | 45.722, 11.678 | Nove di Bassano
 Treviso | it | 45.667, 12.242 | Tarvisii
 Udine | it | 46.069, 13.237 | Utini
-Trieste | it | 45.650, 13.777 | Triest; Tergesti; Triesti; Τεργέστη
-Gorizia | it | 45.941, 13.622 | Görz; Goritiae
-Rovereto | it | 45.890, 11.041 | Roboreti
-Trento | it | 46.068, 11.121 | Trient; Tridenti; Trent
+Trieste | it au | 45.650, 13.777 | Triest; Tergesti; Triesti; Τεργέστη
+Gorizia | it au | 45.941, 13.622 | Görz; Goritiae
+Rovereto | it au | 45.890, 11.041 | Roboreti
+Trento | it au | 46.068, 11.121 | Trient; Tridenti; Trent
 Belluno | it | 46.143, 12.216
 Mantua | it | 45.160, 10.798 | Mantova; Mantuae
 Brescia | it | 45.536, 10.215 | Brixiae
@@ -42,7 +42,7 @@ Mondovì | it | 44.396, 7.818
 Bra | it | 44.698, 7.851
 Saluzzo | it | 44.647, 7.493
 Ivrea | it | 45.467, 7.876
-Chieri | it | 45.011, 7.821 | Quera
+Chieri | it | 45.011, 7.821
 Savona | it | 44.309, 8.477
 Sampierdarena | it | 44.411, 8.885 | San Pier d'Arena
 Albissola | it | 44.331, 8.510 | Albisola
@@ -168,7 +168,7 @@ Pamplona | sp | 42.817, -1.643 | Pompelone; Pampelonae; Iruña
 San Sebastián | sp | 43.313, -1.975 | Donostia
 Bilbao | sp | 43.263, -2.925
 Vitoria | sp | 42.850, -2.673 | Vitoria-Gasteiz
-Tolosa | sp | 43.135, -2.078
+Tolosa | sp | 43.135, -2.078 | Tolosan
 Logroño | sp | 42.467, -2.450
 Santander | sp | 43.465, -3.804
 Oviedo | sp | 43.360, -5.845
@@ -236,19 +236,19 @@ Iznik | tu | 40.429, 29.721
 Kütahya | tu | 39.424, 29.983
 Trebizond | tu | 41.005, 39.727 | Trabzon; Τραπεζοῦς
 Adrianople | tu | 41.677, 26.556 | Edirne
-Zagreb | ci | 45.814, 15.978 | Agram; Zagrabiae; u Zagrebu
-Dubrovnik | ci | 42.641, 18.109 | Ragusa; Rhacusii; Raguse; Ragusii; Ragusae
-Zadar | ci | 44.116, 15.225 | Zara; Jaderae; u Zadru
-Split | ci | 43.509, 16.439 | Spalato
-Fiume | ci | 45.327, 14.442 | Rijeka
-Osijek | ci | 45.551, 18.694 | Esseg; Essek
-Varaždin | ci | 46.304, 16.338 | Warasdin
-Karlovac | ci | 45.492, 15.550 | Karlstadt, Croatia
-Ljubljana | xv | 46.051, 14.505 | Laibach; Labaci; v Ljubljani; Lubiana
-Maribor | xv | 46.555, 15.647 | Marburg an der Drau
-Celje | xv | 46.231, 15.260 | Cilli
-Gorica | xv | 45.955, 13.648 | Nova Gorica
-Koper | xv | 45.547, 13.729 | Capodistria
+Zagreb | ci au hu | 45.814, 15.978 | Agram; Zagrabiae; u Zagrebu
+Dubrovnik | ci au hu | 42.641, 18.109 | Ragusa; Rhacusii; Raguse; Ragusii; Ragusae
+Zadar | ci au hu | 44.116, 15.225 | Zara; Jaderae; u Zadru
+Split | ci au hu | 43.509, 16.439 | Spalato
+Fiume | ci au hu | 45.327, 14.442 | Rijeka
+Osijek | ci au hu | 45.551, 18.694 | Esseg; Essek
+Varaždin | ci au hu | 46.304, 16.338 | Warasdin
+Karlovac | ci au hu | 45.492, 15.550 | Karlstadt, Croatia
+Ljubljana | xv au | 46.051, 14.505 | Laibach; Labaci; v Ljubljani; Lubiana
+Maribor | xv au | 46.555, 15.647 | Marburg an der Drau
+Celje | xv au | 46.231, 15.260 | Cilli
+Gorica | xv au | 45.955, 13.648 | Nova Gorica
+Koper | xv au | 45.547, 13.729 | Capodistria
 Belgrade | rb | 44.804, 20.465 | Beograd; Београд; Белград; у Београду; Бѣлградъ; Belgrad; у Бѣограду; Биоград
 Novi Sad | rb | 45.252, 19.837 | Neusatz; Újvidék; Нови Сад; у Новом Саду
 Pančevo | rb | 44.872, 20.642 | Панчево; Pancsova; Pantschowa

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { makeExecutableSchema } from '@graphql-tools/schema';
-import type { GraphQLSchema } from 'graphql';
+import type { GraphQLScalarType, GraphQLSchema } from 'graphql';
 import { claimKindNames, recordKindNames } from '../domain/model/kinds.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { kindEnumValue } from '../domain/model/sdl-names.ts';
@@ -16,7 +16,7 @@ export function makeSchema(): GraphQLSchema {
   return makeExecutableSchema({
     typeDefs: sdlFiles(),
     resolvers: {
-      ...scalars,
+      ...Object.fromEntries(Object.entries(scalars).map(([name, scalar]) => [name, coercions(scalar)])),
       ...kindResolvers(),
       ...answerResolvers,
       ...reachResolvers,
@@ -34,6 +34,12 @@ export function makeSchema(): GraphQLSchema {
       Ground: byKind,
     },
   });
+}
+
+/** How a scalar is read and written, without its lack of a doc text: that stands in the schema files. */
+function coercions(scalar: GraphQLScalarType): Partial<GraphQLScalarType> {
+  const { serialize, parseValue, parseLiteral, coerceOutputValue, coerceInputValue } = scalar;
+  return { serialize, parseValue, parseLiteral, coerceOutputValue, coerceInputValue };
 }
 
 /** Texts of the schema files, which stand beside `src` and `dist` alike. */

@@ -32,6 +32,10 @@ export async function data(api: Api, query: string, variables?: Readonly<Record<
 }
 
 /** Codes of the errors of an answer. */
-export async function codes(api: Api, query: string, variables?: Readonly<Record<string, unknown>>): Promise<unknown[]> {
+export async function codes(
+  api: Api,
+  query: string,
+  variables?: Readonly<Record<string, unknown>>,
+): Promise<unknown[]> {
   return ((await ask(api, query, variables)).errors ?? []).map(error => error.extensions?.['code']);
 }

@@ -1,5 +1,6 @@
 import type { RecordOf } from '../../domain/model/row.ts';
 import { codedAsBook } from './form.ts';
+import { extentInImprint } from './imprints.ts';
 import { type MarcField, subfield, subfieldValues } from './marc-record.ts';
 import type { RecordView } from './record-view.ts';
 import { type Marks, statement, tidy, withoutEndMarks } from './text.ts';
@@ -18,6 +19,8 @@ export function describe(view: RecordView): Description {
   const edition = view.fields('250').map(field => statement(field, { a: '', b: ' / ' }, view.leftOut));
   if (edition.length > 0) found.statement = edition.join('; ');
   for (const field of view.fields('300')) describeExtent(field, found);
+  const extent = found.extent ?? extentInImprint(view);
+  if (extent !== undefined) found.extent = extent;
   if (saysIllustrated(view, found.illustration)) found.illustrated = true;
   const series = seriesOf(view);
   if (series.length > 0) found.series = series;

@@ -1,18 +1,32 @@
-import { readImprintDate } from './date-reading.ts';
+import { boundsOf, readImprintDate } from './date-reading.ts';
 import { remember } from './remember.ts';
+import { trailingDate } from './unstructured-imprint-ends.ts';
 
 /**
- * Date of a linked edition, EDTF, from the words of its imprint (76X-78X $d, 534 $c): the date stands at the end, or
- * before the size of the leaf (`pp. 720. W. Tegg & Co.: London, 1857. 12º.`). Undefined if it cannot be read.
+ * Date of a linked edition, EDTF, from the words of its imprint (76X-78X $d). The date stands at the end, before the
+ * size of the leaf (`pp. 720. W. Tegg & Co.: London, 1857. 12º.`), or before the extent (`London: J. Murray, 1841.
+ * pp. xv, 473. 8º.`). Undefined if it cannot be read.
  */
 export const dateOfLinked = remember(10_000, (words): string | undefined => {
-  const inPlace = dated.exec(words.slice(-longest))?.[0];
-  return inPlace === undefined ? undefined : readImprintDate(inPlace.trim()).date;
+  if (words.length > longest) return undefined;
+  const atEnd = trailingDate(words.replace(size, ''))[1];
+  const read = atEnd === undefined ? undefined : readImprintDate(atEnd).date;
+  if (read !== undefined && isOfPrint(read)) return read;
+  const within = words.match(dated)?.at(-1);
+  return within === undefined ? undefined : readImprintDate(within).date;
 });
 
-/** Characters at the end of the words that are looked at. */
-const longest = 300;
+const longest = 1000;
+const size = /[\s,]*\b(?:obl\.? ?)?(?:\d{1,3} ?(?:º|°|mo\b|vo\b|to\b)|fol\b)\.?\s*$/i;
 
-/** The last bracketed or bare year of the words, with what is written against it. */
+/** Years of the printing press, with what is written against them, or the whole bracket that they stand in. */
 const dated =
-  /(?:\[(?:ca?\. ?|between )?1[4-9][\d-]{2}[^[\]]*\]|(?:\[)?\b1[4-9]\d\d\b(?: ?\?)?\.?\]?(?: ?[-,–/] ?\d{1,4}\b)?(?: \[[^\]]*\])?)(?!.*\b1[4-9]\d\d\b)/s;
+  /\[[^[\]]{0,60}1[4-9][\d-]{2}[^[\]]{0,60}\]|\b1[4-9]\d\d(?: ?\?)?(?:-(?=\D|$)| ?[-–/] ?\d{1,4}\b)?(?:, \d{2}\b)*(?: \[[^\]]{0,60}\])?/g;
+
+/** `pp. 1008` reads as a year too. */
+const firstPrint = -208_000;
+
+function isOfPrint(date: string): boolean {
+  const { hi } = boundsOf(date);
+  return hi === undefined || hi > firstPrint;
+}

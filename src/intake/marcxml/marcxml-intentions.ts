@@ -1,6 +1,7 @@
 import type { Intention } from '../intention.ts';
 import { marcToBundle } from './marc-to-bundle.ts';
-import { type BrokenInput, readMarcxml } from './read-marcxml.ts';
+import type { BrokenInput } from './marcxml-parser.ts';
+import { readMarcxml } from './read-marcxml.ts';
 
 export interface MarcxmlOptions {
   /** Name of the file, for messages. */

@@ -1,8 +1,10 @@
 import { countryCodesInForce } from '../../domain/conventions/country-codes.ts';
+import { countryCodeOf } from '../../domain/conventions/country-codes-by-name.ts';
+import type { ImprintPlaceText } from '../../domain/conventions/imprint-place-text.ts';
 import { placeKey } from '../../domain/conventions/imprint-towns.ts';
 import { type PlaceResolution, resolvePlaceName } from '../../domain/conventions/resolve-place.ts';
 import type { RecordDraft } from './bundle-draft.ts';
-import { controlField, type MarcField, subfieldValues } from './marc-record.ts';
+import { subfieldValues } from './marc-record.ts';
 import type { RecordView } from './record-view.ts';
 import { remember } from './remember.ts';
 
@@ -16,25 +18,20 @@ export interface PlaceReading {
 }
 
 /**
- * The place that a name in an imprint means. Country codes of the record (008/15-17, 044) decide between places of one
- * name; where they fit none of them and `first` is false, the name decides alone, for they are said of the first place.
+ * The place that a name in an imprint means. The country that stands beside the name decides between places of one
+ * name, else the country codes of the record (008/15-17, 044). Where those fit none of the places and `first` is false,
+ * the name decides alone: they are said of the first place.
  */
-export function readPlace(name: string, countries: readonly string[], first: boolean): PlaceReading {
-  return readings(`${first ? '1' : '0'}${countries.join(' ')}|${name}`);
+export function readPlace(text: ImprintPlaceText, ofRecord: readonly string[], first: boolean): PlaceReading {
+  const countries = text.country ?? ofRecord.join(' ');
+  return readings(`${first || text.country !== undefined ? '1' : '0'}${countries}|${text.name}`);
 }
 
 /** MARC country codes that the record gives for its place of publication. */
 export function countriesOf(view: RecordView): readonly string[] {
-  const coded = [(controlField(view.record, '008') ?? '').slice(15, 18), ...view.fields('044').flatMap(codes)];
-  return coded.length === 1 && !/[a-z]/.test(coded[0]!)
-    ? none
-    : coded.filter(code => countryCodesInForce(code).length > 0);
-}
-
-const none: readonly string[] = [];
-
-function codes(field: MarcField): string[] {
-  return subfieldValues(field, 'a');
+  const coded = [view.f008.slice(15, 18)];
+  for (const field of view.fields('044')) coded.push(...subfieldValues(field, 'a'));
+  return coded.filter(code => countryCodesInForce(code).length > 0);
 }
 
 const readings = remember(50_000, (asked): PlaceReading => {
@@ -47,12 +44,11 @@ const readings = remember(50_000, (asked): PlaceReading => {
   const resolution = resolve(name, countries, asked[0] === '1');
   if ('unresolved' in resolution) return unresolved(name, resolution);
   const { place, rule } = resolution;
-  const labels = place.name === name ? [{ text: name }] : [{ text: place.name }];
   return {
     key: `place:${place.key}`,
     record: {
       kind: 'Place',
-      labels,
+      labels: [{ text: place.name }],
       ...(place.coordinates === undefined ? {} : { latitude: place.coordinates.lat, longitude: place.coordinates.lon }),
       ...(place.country === undefined ? {} : { country: place.country }),
     },
@@ -60,31 +56,30 @@ const readings = remember(50_000, (asked): PlaceReading => {
   };
 });
 
-function resolve(name: string, countries: readonly string[], first: boolean): PlaceResolution {
+function resolve(name: string, countries: readonly string[], bound: boolean): PlaceResolution {
   let failed: PlaceResolution | undefined;
   for (const country of countries) {
     const resolution = resolvePlaceName(name, { country });
     if ('place' in resolution) return resolution;
     failed ??= resolution;
   }
-  return failed !== undefined && first ? failed : resolvePlaceName(name);
+  return failed !== undefined && bound ? failed : resolvePlaceName(name);
 }
 
-function unresolved(
-  name: string,
-  { choices, contradicted }: Extract<PlaceResolution, { unresolved: true }>,
-): PlaceReading {
-  const lie = choices.map(place => `${place.name} (${place.country})`).join(', ');
-  const why =
-    contradicted !== undefined
-      ? `the record says country "${contradicted}", but known are ${lie}`
-      : choices.length > 1
-        ? `it may be ${lie}`
-        : 'it is not among the towns that are known';
+type Unresolved = Extract<PlaceResolution, { unresolved: true }>;
+
+function unresolved(name: string, { choices, contradicted }: Unresolved): PlaceReading {
   const key = placeKey(name);
+  const country = choices.length === 0 ? countryCodeOf(name) : undefined;
   return {
     key: `place:${key === '' ? name : key}`,
-    record: { kind: 'Place', labels: [{ text: name }] },
-    unresolved: why,
+    record: { kind: 'Place', labels: [{ text: name }], ...(country === undefined ? {} : { country }) },
+    unresolved: country === undefined ? reasonOf(choices, contradicted) : 'it names a country',
   };
+}
+
+function reasonOf(choices: Unresolved['choices'], contradicted: string | undefined): string {
+  const lie = choices.map(place => `${place.name} (${place.country})`).join(', ');
+  if (contradicted !== undefined) return `the country is given as "${contradicted}", but known are ${lie}`;
+  return choices.length > 0 ? `it may be ${lie}` : 'it is not among the towns that are known';
 }

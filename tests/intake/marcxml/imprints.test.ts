@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bundleOf, imprintsOf, rowsOf } from './bundles.ts';
+import { bundleOf, datingsOf, imprintsOf, rowsOf } from './bundles.ts';
 
 const imprints = (...lines: readonly string[]): string[] => imprintsOf(bundleOf(...lines));
 
@@ -86,6 +86,35 @@ describe('imprints', () => {
   });
 });
 
+// Fields 260 of the British Library's sample records (CC0), converted from a printed catalogue
+describe('an imprint in one string', () => {
+  it('gives names with their places, date and extent', () => {
+    const bundle = bundleOf('260 ##$app. vi. 225. Whittaker & Co.; Ward & Lock: London, [1863.]');
+    expect(imprintsOf(bundle)).toEqual(['London / Whittaker & Co. / PUBLISHER', 'London / Ward & Lock / PUBLISHER']);
+    expect(datingsOf(bundle)).toEqual(['1863 IMPRINT HELD']);
+    expect(rowsOf(bundle, 'Edition')[0]).toMatchObject({
+      extent: 'pp. vi. 225',
+      imprint: 'pp. vi. 225. Whittaker & Co.; Ward & Lock: London, [1863.]',
+    });
+    expect(rowsOf(bundle, 'Dating')[0]?.evidence).toEqual([{ reference: '@catalogue', locator: '17 260$a' }]);
+  });
+
+  it('may name only a place and a date', () => {
+    const bundle = bundleOf('260 ##$a[Lisbon, 1808].');
+    expect(imprintsOf(bundle)).toEqual(['Lisbon / - / PUBLISHER']);
+    expect(datingsOf(bundle)).toEqual(['1808 IMPRINT HELD']);
+  });
+
+  it('that cannot be taken apart is kept whole and reported', () => {
+    const bundle = bundleOf('260 ##$aJudaeo-Span. [Smyrna, 1878.]');
+    expect(imprintsOf(bundle)).toEqual([]);
+    expect(rowsOf(bundle, 'Edition')[0]?.imprint).toBe('Judaeo-Span. [Smyrna, 1878.]');
+    expect(bundle.remarks.map(remark => remark.message)).toEqual([
+      'expected a place, or an imprint that can be taken apart, came "Judaeo-Span. [Smyrna, 1878.]"',
+    ]);
+  });
+});
+
 describe('places of an imprint', () => {
   it('carry coordinates, country and a key of their own where they are known', () => {
     const bundle = bundleOf('260 ##$a[Londini,$c1764]');
@@ -102,6 +131,34 @@ describe('places of an imprint', () => {
     expect(rowsOf(inKent, 'Place')[0]?.country).toBe('enk');
     expect(rowsOf(inNewYork, 'Place')[0]?.country).toBe('nyu');
     expect(rowsOf(inNewYork, 'Imprint')[0]?.rule).toBe('country code');
+  });
+
+  it('where only printing was done do not go with the publisher', () => {
+    expect(imprints('260 ##$aLondon; Nuremberg printed :$bE. Nister,$c1890.')).toEqual([
+      'London / E. Nister / PUBLISHER',
+      'Nürnberg / - / PRINTER',
+    ]);
+    expect(imprints('260 ##$aParis, Berlin [printed],$c1890.')).toEqual([
+      'Paris / - / PUBLISHER',
+      'Berlin / - / PRINTER',
+    ]);
+  });
+
+  it('may name their country themselves', () => {
+    const bundle = bundleOf('008 850101s1834    enk           000 1 eng d', '260 ##$aCambridge, Mass. :$bX,$c1834.');
+    expect(rowsOf(bundle, 'Place').map(({ labels, country }) => `${labels?.[0]?.text} ${country}`)).toEqual([
+      expect.stringMatching(/^Cambridge.* mau$/),
+    ]);
+  });
+
+  it('that are countries have their code, but no coordinates', () => {
+    const bundle = bundleOf('260 ##$aGermany,$c1834.');
+    expect(rowsOf(bundle, 'Place')).toEqual([
+      { kind: 'Place', id: '@place-1', labels: [{ text: 'Germany' }], country: 'gw' },
+    ]);
+    expect(bundle.remarks.map(remark => remark.message)).toEqual([
+      'expected a town that is known, came "Germany": it names a country',
+    ]);
   });
 
   it('that may be several towns have no coordinates, and the record says why', () => {

@@ -1,5 +1,6 @@
 import type { MarcRecord } from '../../../src/intake/marcxml/marc-record.ts';
-import { type BrokenInput, readMarcxml } from '../../../src/intake/marcxml/read-marcxml.ts';
+import type { BrokenInput } from '../../../src/intake/marcxml/marcxml-parser.ts';
+import { readMarcxml } from '../../../src/intake/marcxml/read-marcxml.ts';
 
 export const leader = '00000cam a2200000 a 4500';
 

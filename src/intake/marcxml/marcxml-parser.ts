@@ -1,0 +1,207 @@
+import { SaxesParser, type SaxesTagPlain } from 'saxes';
+import { BareAmpersands, bareAmpersand } from './bare-ampersands.ts';
+import type { MarcRecord } from './marc-record.ts';
+import { RecordBuilder } from './record-builder.ts';
+
+/** A fault of the file that lies in no record. */
+export interface BrokenInput {
+  readonly broken: string;
+  /** Records that came before it. */
+  readonly after: number;
+}
+
+/** Most characters between two tags, quotes or comments of an XML file: more is no catalogue record. */
+const longestStretch = 20_000_000;
+const deepest = 1000;
+/** Errors without a record between them after which the rest is given up. */
+const mostErrors = 1000;
+
+/** Turns the text of a MARCXML file, given in pieces, into records and faults. */
+export class MarcxmlParser {
+  readonly #parser = new SaxesParser({ xmlns: false, position: true });
+  readonly #ampersands = new BareAmpersands();
+  #ready: (MarcRecord | BrokenInput)[] = [];
+  #record: RecordBuilder | undefined;
+  /** A record whose end tag was just seen or supplied: the parser says afterwards which. */
+  #closed: RecordBuilder | undefined;
+  #text: string | undefined;
+  #count = 0;
+  #depth = 0;
+  #stretch = 0;
+  #errors = 0;
+  #started = false;
+  #ending = false;
+  readonly #told = new Set<string>();
+  givenUp = false;
+
+  constructor() {
+    this.#parser.on('opentag', tag => this.#open(tag));
+    this.#parser.on('closetag', tag => this.#close(tag));
+    this.#parser.on('text', text => this.#addText(text));
+    this.#parser.on('cdata', text => this.#addText(text.replaceAll(bareAmpersand, '&')));
+    this.#parser.on('error', error => this.#error(error.message));
+  }
+
+  write(text: string): void {
+    if (!this.#started && !this.#beginsAsXml(text)) return;
+    this.#stretch += text.length;
+    this.#parser.write(this.#ampersands.write(text));
+    if (this.#stretch > longestStretch) this.#giveUp(`more than ${longestStretch} characters without a tag`);
+  }
+
+  end(): void {
+    this.#parser.write(this.#ampersands.end());
+    this.#ending = true;
+    if (this.#record !== undefined && !this.#record.isWrapper) {
+      this.#record.malformed(`the input ends at line ${this.#parser.line} within it`);
+      this.#told.add('end');
+      this.#finish();
+    }
+    this.#parser.close();
+    this.#release();
+    if (this.#count === 0 && this.#told.size === 0) this.#broken('expected MARC records, found none');
+  }
+
+  take(): readonly (MarcRecord | BrokenInput)[] {
+    this.#release();
+    const ready = this.#ready;
+    this.#ready = [];
+    return ready;
+  }
+
+  #beginsAsXml(text: string): boolean {
+    const start = text.trimStart().slice(0, 24);
+    if (start === '') return false;
+    this.#started = true;
+    if (start.startsWith('<')) return true;
+    this.#giveUp(`expected XML, which begins with "<", came "${start}"`);
+    return false;
+  }
+
+  #open(tag: SaxesTagPlain): void {
+    this.#stretch = 0;
+    if (this.#closed !== undefined) this.#release();
+    if (++this.#depth > deepest) this.#giveUp(`elements are nested more than ${deepest} deep`);
+    const { attributes } = tag;
+    switch (localName(tag.name)) {
+      case 'subfield':
+      case 'controlfield':
+      case 'leader':
+        this.#text = '';
+        break;
+      case 'datafield':
+        this.#record?.openField(attributes['tag'], attributes['ind1'], attributes['ind2']);
+        break;
+      case 'record':
+        this.#begin();
+        break;
+      default:
+        this.#record?.otherChild();
+    }
+  }
+
+  #close(tag: SaxesTagPlain): void {
+    this.#stretch = 0;
+    if (this.#closed !== undefined) this.#release();
+    this.#depth--;
+    const text = this.#text ?? '';
+    switch (localName(tag.name)) {
+      case 'subfield':
+        this.#record?.subfield(tag.attributes['code'], text);
+        break;
+      case 'controlfield':
+        this.#record?.control(tag.attributes['tag'], text);
+        break;
+      case 'leader':
+        this.#record?.leader(text);
+        break;
+      case 'datafield':
+        this.#record?.closeField();
+        return;
+      case 'record':
+        this.#finish();
+        return;
+      default:
+        return;
+    }
+    this.#text = undefined;
+  }
+
+  #addText(text: string): void {
+    this.#stretch = 0;
+    if (this.#text !== undefined) this.#text += text;
+  }
+
+  #begin(): void {
+    if (this.#record !== undefined && !this.#record.isEmpty) {
+      this.#record.malformed(`another record begins at line ${this.#parser.line} within it`);
+      this.#finish();
+      this.#release();
+    }
+    this.#errors = 0;
+    this.#record = new RecordBuilder(this.#parser.line);
+  }
+
+  #finish(): void {
+    this.#closed = this.#record;
+    this.#record = undefined;
+    this.#text = undefined;
+  }
+
+  #release(): void {
+    const closed = this.#closed;
+    this.#closed = undefined;
+    if (closed !== undefined && !closed.isWrapper) this.#ready.push(closed.build(++this.#count));
+  }
+
+  #error(message: string): void {
+    if (this.givenUp) return;
+    const said = message.replace(/\.$/, '');
+    const suppliedEnd = said.endsWith('unexpected close tag');
+    if (said.endsWith('only one root')) this.#outside(said, true);
+    else if (this.#record !== undefined) this.#record.malformed(`the XML is not well-formed at ${said}`);
+    else if (suppliedEnd && this.#closed !== undefined) this.#closed.malformed(`the XML is not well-formed at ${said}`);
+    else this.#outside(said);
+    if (++this.#errors > mostErrors)
+      this.#giveUp(`more than ${mostErrors} errors of XML in a row, the last at ${said}`);
+  }
+
+  /**
+   * Outside records each kind of error is told once; once for all that follows the end of the document, which is what
+   * files that were joined look like; and once for the end of the input.
+   */
+  #outside(said: string, outsideRoot = this.#depth === 0): void {
+    const what = this.#ending ? 'end' : outsideRoot ? 'outside the root' : said.replace(/^\d+:\d+: /, '');
+    if (this.#told.has(what)) return;
+    this.#told.add(what);
+    this.#release();
+    this.#broken(`the XML is not well-formed at ${said}`);
+  }
+
+  #giveUp(why: string): void {
+    if (this.givenUp) return;
+    if (this.#record !== undefined && !this.#record.isEmpty) {
+      this.#record.malformed(why);
+      this.#finish();
+    }
+    this.#release();
+    this.#broken(`${why}; the rest is not read`);
+    this.givenUp = true;
+  }
+
+  #broken(broken: string): void {
+    this.#ready.push({ broken, after: this.#count });
+  }
+}
+
+/** The element of a name, whatever its prefix. */
+const localNames = new Map<string, string>();
+
+function localName(name: string): string {
+  let local = localNames.get(name);
+  if (local === undefined) {
+    local = name.slice(name.indexOf(':') + 1);
+    if (localNames.size < 1000) localNames.set(name, local);
+  }
+  return local;
+}

@@ -25,7 +25,8 @@ query Reach {
 export async function graphiqlPage(): Promise<GraphiqlPage> {
   const { renderGraphiQL } = await import('@graphql-yoga/render-graphiql');
   const body = renderGraphiQL({ title: 'Platestemma', defaultQuery, shouldPersistHeaders: false });
-  const script = body.slice(body.indexOf('<script>') + '<script>'.length, body.lastIndexOf('</script>'));
+  const start = body.indexOf('<script>') + '<script>'.length;
+  const script = body.slice(start, body.indexOf('</script', start));
   const hash = createHash('sha256').update(script).digest('base64');
   return {
     body,

@@ -1,84 +1,6 @@
 -- Generated from the declarations of kinds by "npm run generate". A store is one SQLite file.
 
--- One row a change set: who wrote, when, why. "batch" names a run of an intake.
-CREATE TABLE change_set (
-  number INTEGER PRIMARY KEY,
-  moment TEXT NOT NULL,
-  who TEXT NOT NULL,
-  why TEXT NOT NULL,
-  batch TEXT
-);
-
--- Every record and claim once: its id, its kind (place in the list of kinds), and for records their sort key now.
-CREATE TABLE node (
-  key INTEGER PRIMARY KEY,
-  id TEXT NOT NULL UNIQUE,
-  kind INTEGER NOT NULL,
-  sort TEXT
-);
-CREATE INDEX node_in_order ON node (kind, sort, id) WHERE sort IS NOT NULL;
-
--- Every place in a row that holds the id of another: which rows (node) hold target in the role or field named by code.
-CREATE TABLE link (
-  target INTEGER NOT NULL,
-  code INTEGER NOT NULL,
-  node INTEGER NOT NULL,
-  since INTEGER NOT NULL,
-  until INTEGER,
-  PRIMARY KEY (target, code, node, since)
-) WITHOUT ROWID;
-
--- Where a record was taken from; digest of what was taken.
-CREATE TABLE origin (
-  key TEXT NOT NULL,
-  source TEXT NOT NULL,
-  node INTEGER NOT NULL,
-  digest TEXT NOT NULL,
-  PRIMARY KEY (key, source)
-) WITHOUT ROWID;
-CREATE INDEX origin_of_node ON origin (node);
-
--- Links that wait for a record that has not come.
-CREATE TABLE awaited (
-  number INTEGER PRIMARY KEY,
-  key TEXT NOT NULL,
-  source TEXT NOT NULL,
-  claim TEXT NOT NULL,
-  role TEXT NOT NULL
-);
-CREATE INDEX awaited_by_origin ON awaited (key, source);
-
-CREATE TABLE checkpoint (
-  intake TEXT PRIMARY KEY,
-  records INTEGER NOT NULL,
-  report TEXT NOT NULL
-) WITHOUT ROWID;
-
--- Derived: places of issue of editions, as one word.
-CREATE TABLE profile (
-  number INTEGER PRIMARY KEY,
-  name TEXT NOT NULL UNIQUE
-);
-
--- Derived: recorded days of publication of editions, for questions about reach. Open ends are null.
-CREATE TABLE edition_window (
-  edition INTEGER PRIMARY KEY,
-  regular INTEGER NOT NULL,
-  profile INTEGER NOT NULL,
-  class TEXT NOT NULL,
-  first INTEGER,
-  last INTEGER
-);
-CREATE INDEX edition_window_in_order ON edition_window (regular, profile, class, first, last);
-
--- Derived: words that records are found by, folded before they come here; rowid is the key of the node.
-CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, tokenize = 'ascii');
-
--- Versions of what is derived.
-CREATE TABLE derived (
-  name TEXT PRIMARY KEY,
-  version INTEGER NOT NULL
-) WITHOUT ROWID;
+-- Versions of records and claims: valid from the change set _since until the one before _until (null: now).
 
 CREATE TABLE "agent" (
   _key INTEGER NOT NULL,
@@ -676,4 +598,97 @@ CREATE TABLE "identity" (
   "on" TEXT,
   "notebook" TEXT,
   PRIMARY KEY (_key, _since)
+) WITHOUT ROWID;
+
+-- One row a change set: who wrote, when, why. "batch" names a run of an intake.
+CREATE TABLE change_set (
+  number INTEGER PRIMARY KEY,
+  moment TEXT NOT NULL,
+  who TEXT NOT NULL,
+  why TEXT NOT NULL,
+  batch TEXT
+);
+
+-- Every record and claim once: its id, its kind (place in the list of kinds), and for records their sort key now.
+CREATE TABLE node (
+  key INTEGER PRIMARY KEY,
+  id TEXT NOT NULL UNIQUE,
+  kind INTEGER NOT NULL,
+  sort TEXT
+);
+CREATE INDEX node_in_order ON node (kind, sort, id) WHERE sort IS NOT NULL;
+
+-- Every place in a row that holds the id of another: which rows (node) hold target in the role or field named by code.
+CREATE TABLE link (
+  target INTEGER NOT NULL,
+  code INTEGER NOT NULL,
+  node INTEGER NOT NULL,
+  since INTEGER NOT NULL,
+  until INTEGER,
+  PRIMARY KEY (target, code, node, since)
+) WITHOUT ROWID;
+
+-- Where a record was taken from; digest of what was taken.
+CREATE TABLE origin (
+  key TEXT NOT NULL,
+  source TEXT NOT NULL,
+  node INTEGER NOT NULL,
+  digest TEXT NOT NULL,
+  PRIMARY KEY (key, source)
+) WITHOUT ROWID;
+CREATE INDEX origin_of_node ON origin (node);
+
+-- Links that wait for a record that has not come.
+CREATE TABLE awaited (
+  number INTEGER PRIMARY KEY,
+  key TEXT NOT NULL,
+  source TEXT NOT NULL,
+  claim TEXT NOT NULL,
+  role TEXT NOT NULL
+);
+CREATE INDEX awaited_by_origin ON awaited (key, source);
+
+CREATE TABLE checkpoint (
+  intake TEXT PRIMARY KEY,
+  records INTEGER NOT NULL,
+  report TEXT NOT NULL
+) WITHOUT ROWID;
+
+-- Derived: places of issue of editions, as one word.
+CREATE TABLE profile (
+  number INTEGER PRIMARY KEY,
+  name TEXT NOT NULL UNIQUE
+);
+
+-- Derived: recorded days of publication of editions, for questions about reach. Open ends are null.
+CREATE TABLE edition_window (
+  edition INTEGER PRIMARY KEY,
+  regular INTEGER NOT NULL,
+  profile INTEGER NOT NULL,
+  class TEXT NOT NULL,
+  first INTEGER,
+  last INTEGER
+);
+CREATE INDEX edition_window_in_order ON edition_window (regular, profile, class, first, last);
+
+-- Derived: words that records are found by now, folded before they come here, and one word for the kind; rowid is the
+-- key of the node.
+CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, tokenize = "ascii tokenchars '_'");
+-- Words of a batch are gathered in memory, and merged more seldom than is usual: takings are large.
+INSERT INTO search (search, rank) VALUES ('hashsize', 67108864);
+INSERT INTO search (search, rank) VALUES ('automerge', 16);
+
+-- Derived: which pictures show what, for filters.
+CREATE INDEX depiction_by_iconclass ON depiction (iconclass) WHERE _until IS NULL;
+
+-- Derived: how many records or claims of each kind there are now.
+CREATE TABLE tally (
+  kind INTEGER PRIMARY KEY,
+  rows INTEGER NOT NULL
+);
+
+-- Versions of what is derived.
+CREATE TABLE derived (
+  name TEXT PRIMARY KEY,
+  version INTEGER NOT NULL
 ) WITHOUT ROWID;

@@ -1,4 +1,4 @@
-import type { DatabaseSync, StatementSync } from 'node:sqlite';
+import type { Prepared } from './prepared.ts';
 import { sql } from './statements.ts';
 
 /** Ids remembered at once. */
@@ -6,19 +6,19 @@ const remembered = 50_000;
 
 /** Keys of ids: asks the database once, and remembers the last ones. */
 export class KeyCache {
-  readonly #find: StatementSync;
+  readonly #prepared: Prepared;
   readonly #keys = new Map<string, number>();
 
-  constructor(database: DatabaseSync) {
-    this.#find = database.prepare(sql.keyOfId);
+  constructor(prepared: Prepared) {
+    this.#prepared = prepared;
   }
 
   get(id: string): number | undefined {
     const known = this.#keys.get(id);
     if (known !== undefined) return known;
-    const found = this.#find.get(id) as { key: number } | undefined;
-    if (found !== undefined) this.set(id, found.key);
-    return found?.key;
+    const found = this.#prepared.first<[number]>(sql.keyOfId, id);
+    if (found !== undefined) this.set(id, found[0]);
+    return found?.[0];
   }
 
   set(id: string, key: number): void {

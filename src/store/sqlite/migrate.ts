@@ -22,15 +22,22 @@ export function openAndMigrate(file: string, create: boolean): DatabaseSync {
   try {
     database = new DatabaseSync(file, { timeout: 5000 });
     migrate(database, file);
-    // Each commit reaches the disk: an acknowledged change survives a loss of power.
-    database.exec(
-      'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA cache_size = -65536; PRAGMA temp_store = MEMORY',
-    );
     return database;
   } catch (error) {
     database?.close();
     throw sqliteError(error, file);
   }
+}
+
+/** Opens a file that has been migrated, for writing. */
+export function openToWrite(file: string): DatabaseSync {
+  const database = new DatabaseSync(file, { timeout: 5000 });
+  checkSchema(database, file);
+  // Each commit reaches the disk: an acknowledged change survives a loss of power. The log is put back by the writer.
+  database.exec(
+    'PRAGMA synchronous = FULL; PRAGMA wal_autocheckpoint = 0; PRAGMA cache_size = -65536; PRAGMA temp_store = MEMORY',
+  );
+  return database;
 }
 
 /** Whether the file is one of ours, of a schema that this program can read. */
@@ -52,6 +59,7 @@ export function checkSchema(database: DatabaseSync, file: string): number {
 function migrate(database: DatabaseSync, file: string): void {
   const isNew = pragma(database, 'application_id') === 0 && count(database) === 0;
   if (!isNew && checkSchema(database, file) === schemaNumber) return;
+  database.exec('PRAGMA journal_mode = WAL');
   database.exec('BEGIN IMMEDIATE');
   try {
     const from = pragma(database, 'user_version');

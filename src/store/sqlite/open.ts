@@ -1,4 +1,5 @@
 import type { GraphStore } from '../graph-store.ts';
+import { openAndMigrate } from './migrate.ts';
 import { SqliteStore } from './sqlite-store.ts';
 import { WorkerClient } from './worker-client.ts';
 
@@ -14,8 +15,9 @@ export interface SqliteOptions {
  * @throws STORE_UNREACHABLE, STORE_NOT_OURS, STORE_NEWER, STORE_READ_ONLY, STORE_BUSY
  */
 export async function openSqliteStore(file: string, options: SqliteOptions = {}): Promise<GraphStore> {
-  // The writer first: it makes and migrates the file.
-  const writer = await WorkerClient.open({ file, role: 'writer', create: options.create === true });
-  const readers = await Promise.all([0, 1].map(() => WorkerClient.open({ file, role: 'reader', create: false })));
-  return new SqliteStore(writer, readers[0]!, readers[1]!, options.questionLimit ?? 10_000);
+  openAndMigrate(file, options.create === true).close();
+  const quick = new WorkerClient(file, 'reader');
+  quick.warm();
+  const long = new WorkerClient(file, 'reader');
+  return new SqliteStore(new WorkerClient(file, 'writer'), quick, long, options.questionLimit ?? 10_000);
 }

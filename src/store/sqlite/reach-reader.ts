@@ -1,83 +1,87 @@
-import type { DatabaseSync, StatementSync } from 'node:sqlite';
 import type { EditionFilter, WindowKey } from '../graph-store.ts';
+import type { KeyCache } from './key-cache.ts';
+import type { Prepared } from './prepared.ts';
+import { type Condition, reachSql, setConditions } from './reach-statements.ts';
+import type { WindowRow } from './reader.ts';
 import { kindNumber } from './row-codec.ts';
-import { type Condition, reachSql } from './statements.ts';
+import { sql } from './statements.ts';
 
-type Bound = Record<string, string | number | null>;
+type Bound = Readonly<Record<string, string | number | null>>;
+
+export type GroupRow = readonly [
+  profile: string,
+  dateClass: WindowKey['dateClass'],
+  first: number | null,
+  last: number | null,
+  count: number,
+];
 
 /** Windows of editions under a filter: what questions about reach count and page. */
 export class ReachReader {
-  readonly #database: DatabaseSync;
-  readonly #prepared = new Map<string, StatementSync>();
-  readonly #keyOf: (id: string) => number | undefined;
+  readonly #prepared: Prepared;
+  readonly #keys: KeyCache;
 
-  constructor(database: DatabaseSync, keyOf: (id: string) => number | undefined) {
-    this.#database = database;
-    this.#keyOf = keyOf;
+  constructor(prepared: Prepared, keys: KeyCache) {
+    this.#prepared = prepared;
+    this.#keys = keys;
   }
 
-  groups(filter: EditionFilter): { groups: unknown[][]; irregular: number } {
+  groups(filter: EditionFilter): { readonly groups: GroupRow[]; readonly irregular: number } {
     const { conditions, values } = this.#filter(filter);
-    const groups = this.#prepare(reachSql.groups(conditions))
-      .all(values)
-      .map(row => Object.values(row));
-    return { groups, irregular: Number(this.#prepare(reachSql.irregularCount(conditions)).get(values)!['n']) };
+    const groups = this.#all<GroupRow>(reachSql.groups(conditions), values);
+    const [[irregular]] = this.#all<[number]>(reachSql.irregularCount(conditions), values) as [[number]];
+    return { groups, irregular };
   }
 
   irregular(filter: EditionFilter): string[] {
     const { conditions, values } = this.#filter(filter);
-    return this.#prepare(reachSql.irregular(conditions))
-      .all(values)
-      .map(row => row['id'] as string);
+    return this.#all<[string]>(reachSql.irregular(conditions), values).map(([id]) => id);
   }
 
-  /** By id over all the windows: each gives its first ones, and the first of those together are the first of all. */
-  inWindows(
-    windows: readonly WindowKey[],
-    filter: EditionFilter,
-    after: string,
-    limit: number,
-    profileNumber: (name: string) => number | undefined,
-  ): string[] {
+  /** Ids, in no order, among them the first `limit` after `after` over all the windows. */
+  inWindows(windows: readonly WindowKey[], filter: EditionFilter, after: string, limit: number): string[] {
     const { conditions, values } = this.#filter(filter);
-    const statement = this.#prepare(reachSql.inWindow(conditions));
+    if (conditions.some(condition => setConditions.has(condition))) {
+      const wanted = new Set(windows.map(w => windowName(w.profile, w.dateClass, w.first ?? null, w.last ?? null)));
+      return this.#all<[string, ...GroupRow]>(reachSql.regular(conditions), { ...values, after })
+        .filter(([, profile, dateClass, first, last]) => wanted.has(windowName(profile, dateClass, first, last)))
+        .map(([id]) => id);
+    }
+    const text = reachSql.inWindow(conditions);
     return windows.flatMap(({ profile, dateClass, first, last }) => {
-      const number = profileNumber(profile);
+      const number = this.#prepared.first<[number]>(sql.profileOfName, profile)?.[0];
       if (number === undefined) return [];
-      return statement
-        .all({ ...values, profile: number, class: dateClass, first: first ?? null, last: last ?? null, after, limit })
-        .map(row => row['id'] as string);
+      const window = { profile: number, class: dateClass, first: first ?? null, last: last ?? null };
+      return this.#all<[string]>(text, { ...values, ...window, after, limit }).map(([id]) => id);
     });
   }
 
-  byTitle(filter: EditionFilter, sort: string, after: string, limit: number): unknown[] {
+  byTitle(filter: EditionFilter, sort: string, id: string, limit: number): [id: string, sort: string, ...WindowRow][] {
     const { conditions, values } = this.#filter(filter);
-    return this.#prepare(reachSql.byTitle(conditions)).all({
-      ...values,
-      kind: kindNumber('Edition'),
-      sort,
-      after,
-      limit,
-    });
+    return this.#all(reachSql.byTitle(conditions), { ...values, kind: kindNumber('Edition'), sort, after: id, limit });
   }
 
   /** The conditions of a filter with the values they bind; an id that is not there passes nothing. */
-  #filter(filter: EditionFilter): { conditions: Condition[]; values: Bound } {
-    const values: Bound = {};
+  #filter(filter: EditionFilter): { readonly conditions: readonly Condition[]; readonly values: Bound } {
+    const values: Record<string, string | number> = {};
     if (filter.form !== undefined) values['form'] = filter.form;
     if (filter.language !== undefined) values['language'] = filter.language;
     if (filter.illustrated !== undefined) values['illustrated'] = filter.illustrated ? 1 : 0;
-    if (filter.work !== undefined) values['work'] = this.#keyOf(filter.work) ?? -1;
-    if (filter.place !== undefined) values['place'] = this.#keyOf(filter.place) ?? -1;
+    if (filter.work !== undefined) values['work'] = this.#keys.get(filter.work) ?? -1;
+    if (filter.place !== undefined) values['place'] = this.#keys.get(filter.place) ?? -1;
     if (filter.subject !== undefined) values['subject'] = filter.subject;
-    return { conditions: Object.keys(values) as Condition[], values };
+    const conditions = Object.keys(values) as Condition[];
+    return {
+      conditions,
+      values: filter.subject === undefined ? values : { ...values, subjectEnd: `${filter.subject}\u{10ffff}` },
+    };
   }
 
-  #prepare(text: string): StatementSync {
-    const known = this.#prepared.get(text);
-    if (known !== undefined) return known;
-    const statement = this.#database.prepare(text);
-    this.#prepared.set(text, statement);
-    return statement;
+  #all<Row extends readonly unknown[]>(text: string, values: Bound): Row[] {
+    return this.#prepared.of(text).all(values) as unknown as Row[];
   }
+}
+
+function windowName(profile: string, dateClass: string, first: number | null, last: number | null): string {
+  return `${dateClass} ${first} ${last} ${profile}`;
 }

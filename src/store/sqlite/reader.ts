@@ -1,52 +1,57 @@
 import { statSync } from 'node:fs';
-import type { DatabaseSync, StatementSync } from 'node:sqlite';
-import { isRecordKind } from '../../domain/model/kinds.ts';
+import type { DatabaseSync } from 'node:sqlite';
 import { compareText } from '../../domain/text/compare.ts';
+import type { EditionFilter, WindowKey } from '../graph-store.ts';
+import type { Deadline } from './deadline.ts';
 import { KeyCache } from './key-cache.ts';
+import { Prepared } from './prepared.ts';
+import { ReachReader } from './reach-reader.ts';
 import type { ReadRow } from './row-codec.ts';
 import { kindNames } from './schema-text.ts';
-import { timeout } from './sqlite-error.ts';
-import { kindSql, now, type sql } from './statements.ts';
-import { prepareAll, registerGoOn } from './writer.ts';
+import { type FoundWords, SearchReader, type SearchTexts } from './search-reader.ts';
+import { kindSql, now, sql } from './statements.ts';
 
 export type OriginPair = readonly [key: string, source: string];
-export type CandidateRow = readonly [id: string, kind: number, sort: string, matchClass: number];
-
-export interface SearchTexts {
-  readonly whole: string;
-  readonly tokens: readonly string[];
-  /** Places in the list of kinds; empty: all records. */
-  readonly kinds: readonly number[];
-  readonly cap: number;
+export type WindowRow = readonly [
+  regular: number,
+  profile: string,
+  dateClass: WindowKey['dateClass'],
+  first: number | null,
+  last: number | null,
+];
+export type ChangeSetRow = readonly [number: number, moment: string, who: string, why: string, batch: string | null];
+export interface FactNumbers {
+  readonly foldVersion: number;
+  readonly rowsOfKind: readonly (readonly [kind: number, rows: number])[];
+  readonly bytes: number;
+  readonly logBytes: number;
 }
 
-/** What a reader thread answers. Each call sees one state of the store; arrays cross between threads cheaply. */
+/** What a reader thread answers: a method a call. Each call sees one state of the store; arrays cross between threads cheaply. */
 export class Reader {
+  readonly prepared: Prepared;
   readonly #database: DatabaseSync;
   readonly #file: string;
+  readonly #deadline: Deadline;
   readonly #keys: KeyCache;
-  readonly #sql: Readonly<Record<keyof typeof sql, StatementSync>>;
-  readonly #at: readonly StatementSync[];
-  readonly #versions: readonly StatementSync[];
-  #deadline = Infinity;
+  readonly #reach: ReachReader;
+  readonly #search: SearchReader;
 
-  constructor(database: DatabaseSync, file: string) {
+  constructor(database: DatabaseSync, file: string, deadline: Deadline) {
     this.#database = database;
     this.#file = file;
-    registerGoOn(database, () => {
-      if (Date.now() > this.#deadline) throw new Error('STORE_TIMEOUT');
-      return true;
-    });
-    this.#keys = new KeyCache(database);
-    this.#sql = prepareAll(database);
-    this.#at = kindNames.map(kind => database.prepare(kindSql(kind).at));
-    this.#versions = kindNames.map(kind => database.prepare(kindSql(kind).versions));
+    this.#deadline = deadline;
+    deadline.register(database);
+    this.prepared = new Prepared(database);
+    this.#keys = new KeyCache(this.prepared);
+    this.#reach = new ReachReader(this.prepared, this.#keys);
+    this.#search = new SearchReader(this.prepared);
   }
 
-  /** Runs a call in one snapshot, ended at the deadline (milliseconds since 1970). */
-  within<T>(deadline: number, call: () => T): T {
-    if (Date.now() > deadline) throw timeout();
-    this.#deadline = deadline;
+  /** Runs a call in one snapshot, ended at the limit (milliseconds from now). */
+  within<T>(limit: number | undefined, call: () => T): T {
+    this.#deadline.begin(limit);
+    this.#deadline.check();
     this.#database.exec('BEGIN');
     try {
       return call();
@@ -57,8 +62,9 @@ export class Reader {
 
   rows(ids: readonly string[], asOf = now): (ReadRow | null)[] {
     return ids.map(id => {
-      const node = this.#sql.nodeOfId.get(id) as { key: number; kind: number } | undefined;
-      return node === undefined ? null : this.#row(node.key, node.kind, id, asOf);
+      this.#deadline.check();
+      const node = this.#nodeOf(id);
+      return node === undefined ? null : this.#row(node, id, asOf);
     });
   }
 
@@ -68,151 +74,128 @@ export class Reader {
       if (target === undefined) return [];
       const nodes = new Set<number>();
       for (const code of codes) {
-        for (const link of this.#sql.linkedNodes.iterate(target, code, asOf, asOf)) nodes.add(link['node'] as number);
+        this.#deadline.check();
+        for (const [node] of this.prepared.all<[number]>(sql.linkedNodes, target, code, asOf, asOf)) nodes.add(node);
       }
-      return [...nodes]
-        .map(key => this.#rowOfKey(key, asOf))
-        .filter(row => row !== null)
-        .sort((a, b) => compareText(a[1], b[1]));
+      const rows: ReadRow[] = [];
+      for (const key of nodes) {
+        this.#deadline.check();
+        const [ofId, kind] = this.prepared.first<[string, number]>(sql.nodeOfKey, key)!;
+        const row = this.#row([key, kind], ofId, asOf);
+        if (row !== null) rows.push(row);
+      }
+      return rows.sort((a, b) => compareText(a[1], b[1]));
     });
   }
 
   list(kind: number, sort: string, id: string, limit: number): [sort: string, id: string][] {
-    return this.#sql.listKind.all(kind, sort, id, limit).map(row => [row['sort'] as string, row['id'] as string]);
+    return this.prepared.all(sql.listKind, kind, sort, id, limit);
   }
 
   count(kind: number): number {
-    return Number(this.#sql.countOfKind.get(kind)!['n']);
+    return this.prepared.first<[number]>(sql.rowsOfKind, kind)?.[0] ?? 0;
   }
 
-  search(asked: SearchTexts): { candidates: CandidateRow[]; cut: boolean } {
-    const kinds =
-      asked.kinds.length > 0 ? asked.kinds : kindNames.flatMap((kind, i) => (isRecordKind(kind) ? [i] : []));
-    const room = asked.cap + 1;
-    const end = `${asked.whole}\u{10ffff}`;
-    const found = new Map<string, CandidateRow>();
-    let cut = false;
-    const take = (matchClass: number, rows: readonly Record<string, unknown>[]): void => {
-      const fresh = rows.filter(row => !found.has(row['id'] as string));
-      if (fresh.length > asked.cap) cut = true;
-      const sorted = fresh.sort(
-        (a, b) =>
-          compareText(a['sort'] as string, b['sort'] as string) || compareText(a['id'] as string, b['id'] as string),
-      );
-      for (const { id, kind, sort } of sorted.slice(0, asked.cap)) {
-        found.set(id as string, [id as string, kind as number, sort as string, matchClass]);
-      }
-    };
-    take(
-      0,
-      kinds.flatMap(kind => this.#sql.wholeName.all(kind, asked.whole, room)),
-    );
-    take(
-      1,
-      kinds.flatMap(kind => this.#sql.nameBeginning.all(kind, asked.whole, end, room)),
-    );
-    const quoted = asked.tokens.map(token => `"${token}"`);
-    const words = [
-      quoted.join(' AND '),
-      `${quoted.join(' AND ')}*`,
-      quoted.length > 1 ? quoted.join(' OR ') : undefined,
-    ];
-    words.forEach((match, i) => {
-      // What stands in a better class is found again and passed over: there must be room for it.
-      if (match !== undefined) take(2 + i, this.#byWords(match, asked.kinds, room + found.size));
-    });
-    return { candidates: [...found.values()], cut };
+  search(asked: SearchTexts): FoundWords {
+    return this.#search.search(asked);
   }
 
   byOrigin(origins: readonly OriginPair[]): ([id: string, digest: string] | null)[] {
     return origins.map(([key, source]) => {
-      const found = this.#sql.originOf.get(key, source);
-      return found === undefined ? null : [found['id'] as string, found['digest'] as string];
+      this.#deadline.check();
+      return this.prepared.first<[string, string]>(sql.originOf, key, source) ?? null;
     });
   }
 
-  byOriginKey(keys: readonly string[]): unknown[][] {
-    return keys.map(key => this.#sql.originsOfKey.all(key));
+  byOriginKey(keys: readonly string[]): [source: string, key: string, id: string, digest: string][][] {
+    return keys.map(key => {
+      this.#deadline.check();
+      return this.prepared.all(sql.originsOfKey, key);
+    });
   }
 
-  originsOf(ids: readonly string[]): unknown[][] {
+  originsOf(ids: readonly string[]): [source: string, key: string][][] {
     return ids.map(id => {
       const key = this.#keys.get(id);
-      return key === undefined ? [] : this.#sql.originsOfNode.all(key);
+      return key === undefined ? [] : this.prepared.all(sql.originsOfNode, key);
     });
+  }
+
+  windowGroups(filter: EditionFilter): ReturnType<ReachReader['groups']> {
+    return this.#reach.groups(filter);
+  }
+
+  irregularEditions(filter: EditionFilter): string[] {
+    return this.#reach.irregular(filter);
+  }
+
+  editionsInWindows(windows: readonly WindowKey[], filter: EditionFilter, after: string, limit: number): string[] {
+    return this.#reach.inWindows(windows, filter, after, limit);
+  }
+
+  editionsByTitle(filter: EditionFilter, sort: string, id: string, limit: number): ReturnType<ReachReader['byTitle']> {
+    return this.#reach.byTitle(filter, sort, id, limit);
   }
 
   versions(id: string): ReadRow[] {
-    const node = this.#sql.nodeOfId.get(id) as { key: number; kind: number } | undefined;
+    const node = this.#nodeOf(id);
     if (node === undefined) return [];
-    return this.#versions[node.kind]!.all(node.key).map(row => read(node.kind, id, row));
+    const [key, kind] = node;
+    return this.prepared
+      .all(kindSql(kindNames[kind]!).versions, key)
+      .map(row => [kind, id, ...row] as unknown as ReadRow);
   }
 
-  changeSets(numbers: readonly number[]): unknown[] {
-    return numbers.map(number => this.#sql.changeSet.get(number) ?? null);
+  changeSets(numbers: readonly number[]): (ChangeSetRow | null)[] {
+    return numbers.map(number => this.prepared.first<ChangeSetRow>(sql.changeSet, number) ?? null);
   }
 
   lastChangeSet(): number {
-    return Number(this.#sql.lastChangeSet.get()!['number']);
+    return this.prepared.first<[number]>(sql.lastChangeSet)![0];
   }
 
   scan(after: string, limit: number): ReadRow[] {
-    return this.#sql.nodesAfter
-      .all(after, limit)
-      .map(node => this.#row(node['key'] as number, node['kind'] as number, node['id'] as string, now))
-      .filter(row => row !== null);
+    const nodes = this.prepared.all<[number, string, number]>(sql.nodesAfter, after, limit);
+    return nodes.map(([key, id, kind]) => {
+      this.#deadline.check();
+      return this.#row([key, kind], id, now)!;
+    });
   }
 
-  windowsOf(ids: readonly string[]): unknown[] {
+  windowsOf(ids: readonly string[]): (WindowRow | null)[] {
     return ids.map(id => {
       const key = this.#keys.get(id);
-      return key === undefined ? null : (this.#sql.windowOf.get(key) ?? null);
+      return key === undefined ? null : (this.prepared.first<WindowRow>(sql.windowOf, key) ?? null);
     });
   }
 
   sortKeysOf(ids: readonly string[]): (string | null)[] {
-    return ids.map(id => {
-      const key = this.#keys.get(id);
-      return key === undefined ? null : ((this.#sql.nodeOfKey.get(key)?.['sort'] ?? null) as string | null);
-    });
+    return ids.map(id => this.prepared.first<[string | null]>(sql.sortOfId, id)?.[0] ?? null);
   }
 
-  awaited(origins: readonly OriginPair[]): unknown[][] {
-    return origins.map(([key, source]) => this.#sql.awaited.all(key, source));
+  awaited(origins: readonly OriginPair[]): [claim: string, role: string][][] {
+    return origins.map(([key, source]) => this.prepared.all(sql.awaited, key, source));
   }
 
-  checkpoint(intake: string): unknown {
-    return this.#sql.checkpoint.get(intake) ?? null;
+  checkpoint(intake: string): [records: number, report: string] | null {
+    return this.prepared.first(sql.checkpoint, intake) ?? null;
   }
 
-  facts(): { foldVersion: number; nodes: number; records: number; bytes: number; logBytes: number } {
-    const log = statSync(`${this.#file}-wal`, { throwIfNoEntry: false });
+  facts(): FactNumbers {
     return {
-      foldVersion: Number(this.#sql.foldVersion.get()?.['version'] ?? 0),
-      nodes: Number(this.#sql.countNodes.get()!['n']),
-      records: Number(this.#sql.countRecords.get()!['n']),
-      bytes: Number(this.#sql.pages.get()!['bytes']),
-      logBytes: log?.size ?? 0,
+      foldVersion: this.prepared.first<[number]>(sql.foldVersion)?.[0] ?? 0,
+      rowsOfKind: this.prepared.all(sql.tallies),
+      bytes: this.prepared.first<[number]>(sql.bytes)![0],
+      logBytes: statSync(`${this.#file}-wal`, { throwIfNoEntry: false })?.size ?? 0,
     };
   }
 
-  #byWords(match: string, kinds: readonly number[], limit: number): Record<string, unknown>[] {
-    return kinds.length === 0
-      ? this.#sql.byWords.all(match, limit)
-      : this.#sql.byWordsOfKinds.all(match, JSON.stringify(kinds), limit);
+  #nodeOf(id: string): [key: number, kind: number] | undefined {
+    return this.prepared.first(sql.nodeOfId, id);
   }
 
-  #rowOfKey(key: number, asOf: number): ReadRow | null {
-    const node = this.#sql.nodeOfKey.get(key) as { id: string; kind: number } | undefined;
-    return node === undefined ? null : this.#row(key, node.kind, node.id, asOf);
+  #row([key, kind]: readonly [key: number, kind: number], id: string, asOf: number): ReadRow | null {
+    const found = this.prepared.first(kindSql(kindNames[kind]!).at, key, asOf, asOf);
+    return found === undefined ? null : ([kind, id, ...found] as unknown as ReadRow);
   }
-
-  #row(key: number, kind: number, id: string, asOf: number): ReadRow | null {
-    const found = this.#at[kind]!.get(key, asOf, asOf);
-    return found === undefined ? null : read(kind, id, found);
-  }
-}
-
-function read(kind: number, id: string, row: Readonly<Record<string, unknown>>): ReadRow {
-  return [kind, id, ...Object.values(row)] as unknown as ReadRow;
 }

@@ -14,6 +14,11 @@ export function tableOf(kind: KindName): string {
   return kind.replace(/(?<=[a-z])[A-Z]/g, letter => `_${letter}`).toLowerCase();
 }
 
+/** Word by which the records of a kind (place in the list) are found together; no folded token has such a sign. */
+export function kindWord(kind: number): string {
+  return `_${kind}`;
+}
+
 const types: Readonly<Record<FieldShape, string>> = {
   text: 'TEXT',
   integer: 'INTEGER',
@@ -25,7 +30,7 @@ const types: Readonly<Record<FieldShape, string>> = {
 
 /** The first migration, whole: what is common is written here, a table a kind follows from the declarations. */
 export function schemaText(): string {
-  return `${common}\n${kindNames.map(tableText).join('\n')}`;
+  return `${heading}\n${kindNames.map(tableText).join('\n')}\n${common}`;
 }
 
 function tableText(kind: KindName): string {
@@ -39,9 +44,12 @@ ${columns.join('')}  PRIMARY KEY (_key, _since)
 `;
 }
 
-const common = `-- Generated from the declarations of kinds by "npm run generate". A store is one SQLite file.
+const heading = `-- Generated from the declarations of kinds by "npm run generate". A store is one SQLite file.
 
--- One row a change set: who wrote, when, why. "batch" names a run of an intake.
+-- Versions of records and claims: valid from the change set _since until the one before _until (null: now).
+`;
+
+const common = `-- One row a change set: who wrote, when, why. "batch" names a run of an intake.
 CREATE TABLE change_set (
   number INTEGER PRIMARY KEY,
   moment TEXT NOT NULL,
@@ -112,8 +120,21 @@ CREATE TABLE edition_window (
 );
 CREATE INDEX edition_window_in_order ON edition_window (regular, profile, class, first, last);
 
--- Derived: words that records are found by, folded before they come here; rowid is the key of the node.
-CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, tokenize = 'ascii');
+-- Derived: words that records are found by now, folded before they come here, and one word for the kind; rowid is the
+-- key of the node.
+CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, tokenize = "ascii tokenchars '_'");
+-- Words of a batch are gathered in memory, and merged more seldom than is usual: takings are large.
+INSERT INTO search (search, rank) VALUES ('hashsize', 67108864);
+INSERT INTO search (search, rank) VALUES ('automerge', 16);
+
+-- Derived: which pictures show what, for filters.
+CREATE INDEX depiction_by_iconclass ON depiction (iconclass) WHERE _until IS NULL;
+
+-- Derived: how many records or claims of each kind there are now.
+CREATE TABLE tally (
+  kind INTEGER PRIMARY KEY,
+  rows INTEGER NOT NULL
+);
 
 -- Versions of what is derived.
 CREATE TABLE derived (

@@ -16,7 +16,6 @@ const codes: Readonly<Record<number, readonly [code: ErrorCode, message: string,
 export function sqliteError(error: unknown, file: string): unknown {
   if (error instanceof PlatestemmaError) return error;
   const { errcode, message } = error as { errcode?: number; message?: string };
-  if (message?.includes('STORE_TIMEOUT') === true) return timeout();
   if (errcode === undefined) return error;
   const known = codes[errcode & 0xff];
   if (known === undefined)
@@ -29,4 +28,8 @@ export function timeout(): PlatestemmaError {
   return new PlatestemmaError('STORE_TIMEOUT', 'the question took longer than its limit and was ended', {
     retriable: true,
   });
+}
+
+export function closedError(): PlatestemmaError {
+  return new PlatestemmaError('STORE_UNREACHABLE', 'the store has been closed');
 }

@@ -1,13 +1,19 @@
-import type { RecordKindName } from '../../domain/model/kinds.ts';
+import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
 import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
+import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
-import type { CandidateRow, OriginPair } from './reader.ts';
+import type { GroupRow } from './reach-reader.ts';
+import type { ChangeSetRow, FactNumbers, OriginPair, WindowRow } from './reader.ts';
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
+import type { FoundWords } from './search-reader.ts';
 import type { WorkerClient } from './worker-client.ts';
 import type { WrittenBatch } from './writer.ts';
+
+/** How long a question may take in the reader of what is bounded, in milliseconds. */
+const quickLimit = 100;
 
 const matchClasses: readonly port.MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
 
@@ -28,8 +34,7 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async rows(ids: readonly string[], view?: port.View): Promise<readonly (Stamped<AnyRow> | undefined)[]> {
-    if (ids.length === 0) return [];
-    const rows = await this.#ask<(ReadRow | null)[]>('rows', ids, view?.asOf);
+    const rows = await this.#each<ReadRow | null>('rows', ids, view?.asOf);
     return rows.map(row => (row === null ? undefined : decodeRow(row)));
   }
 
@@ -38,9 +43,8 @@ export class SqliteStore implements port.GraphStore {
     via: readonly port.Via[],
     view?: port.View,
   ): Promise<readonly (readonly Stamped<AnyRow>[])[]> {
-    if (ids.length === 0) return [];
     const codes = via.flatMap(({ kind, name }) => linkKind(kind, name)?.code ?? []);
-    const found = await this.#ask<ReadRow[][]>('linked', ids, codes, view?.asOf);
+    const found = await this.#each<ReadRow[]>('linked', ids, codes, view?.asOf);
     return found.map(rows => rows.map(decodeRow));
   }
 
@@ -60,46 +64,37 @@ export class SqliteStore implements port.GraphStore {
   }
 
   count(kind: RecordKindName): Promise<number> {
-    return this.#askLong('count', kindNumber(kind));
+    return this.#ask('count', kindNumber(kind));
   }
 
   async search(asked: port.SearchAsked): Promise<port.SearchFound> {
-    const found = await this.#askLong<{ candidates: CandidateRow[]; cut: boolean }>('search', {
+    const { classes, cut } = await this.#askLong<FoundWords>('search', {
       ...asked,
       kinds: asked.kinds.map(kindNumber),
     });
-    return {
-      candidates: found.candidates.map(([id, kind, sort, matchClass]) => ({
-        id,
-        sort,
-        kind: kindNames[kind] as RecordKindName,
-        match: matchClasses[matchClass]!,
-      })),
-      cut: found.cut,
-    };
+    const candidates = classes.flatMap((rows, i) =>
+      rows.map(([id, kind, sort]) => ({ id, sort, kind: kindNames[kind] as RecordKindName, match: matchClasses[i]! })),
+    );
+    return { candidates, cut };
   }
 
   async byOrigin(origins: readonly Origin[]): Promise<readonly (port.OriginFound | undefined)[]> {
-    if (origins.length === 0) return [];
-    const found = await this.#ask<([string, string] | null)[]>('byOrigin', origins.map(pairOf));
+    const found = await this.#each<[string, string] | null>('byOrigin', origins.map(pairOf));
     return found.map(pair => (pair === null ? undefined : { id: pair[0], digest: pair[1] }));
   }
 
   async byOriginKey(keys: readonly string[]): Promise<readonly (readonly (Origin & port.OriginFound)[])[]> {
-    return keys.length === 0
-      ? []
-      : (await this.#ask<(Origin & port.OriginFound)[][]>('byOriginKey', keys)).map(rows => rows.map(plain));
+    const found = await this.#each<[string, string, string, string][]>('byOriginKey', keys);
+    return found.map(rows => rows.map(([source, key, id, digest]) => ({ source, key, id, digest })));
   }
 
   async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {
-    return ids.length === 0 ? [] : (await this.#ask<Origin[][]>('originsOf', ids)).map(rows => rows.map(plain));
+    const found = await this.#each<[string, string][]>('originsOf', ids);
+    return found.map(rows => rows.map(([source, key]) => ({ source, key })));
   }
 
   async windowGroups(filter: port.EditionFilter): Promise<port.WindowGroups> {
-    const found = await this.#askLong<{
-      groups: [string, port.WindowKey['dateClass'], number | null, number | null, number][];
-      irregular: number;
-    }>('windowGroups', filter);
+    const found = await this.#askLong<{ groups: GroupRow[]; irregular: number }>('windowGroups', filter);
     return {
       groups: found.groups.map(([profile, dateClass, first, last, count]) => ({
         ...windowKey(profile, dateClass, first, last),
@@ -115,7 +110,8 @@ export class SqliteStore implements port.GraphStore {
     after: string | undefined,
     limit: number,
   ): Promise<readonly string[]> {
-    const ids = await this.#askLong<string[]>('editionsInWindows', windows, filter, after ?? '', limit);
+    const distinct = [...new Map(windows.map(window => [nameOf(window), window])).values()];
+    const ids = await this.#askLong<string[]>('editionsInWindows', distinct, filter, after ?? '', limit);
     return ids.sort(compareText).slice(0, limit);
   }
 
@@ -124,14 +120,14 @@ export class SqliteStore implements port.GraphStore {
     after: port.ListPosition | undefined,
     limit: number,
   ): Promise<readonly port.EditionWithWindow[]> {
-    const rows = await this.#askLong<(WindowRow & { id: string; sort: string })[]>(
+    const rows = await this.#askLong<[string, string, ...WindowRow][]>(
       'editionsByTitle',
       filter,
       after?.sort ?? '',
       after?.id ?? '',
       limit,
     );
-    return rows.map(row => ({ id: row.id, sort: row.sort, window: windowOf(row.id, row) }));
+    return rows.map(([id, sort, ...window]) => ({ sort, id, window: windowOf(id, window) }));
   }
 
   irregularEditions(filter: port.EditionFilter): Promise<readonly string[]> {
@@ -143,15 +139,11 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async changeSets(numbers: readonly number[]): Promise<readonly (port.ChangeSet | undefined)[]> {
-    if (numbers.length === 0) return [];
-    const rows = await this.#ask<((Omit<port.ChangeSet, 'batch'> & { batch: string | null }) | null)[]>(
-      'changeSets',
-      numbers,
-    );
+    const rows = await this.#each<ChangeSetRow | null>('changeSets', numbers);
     return rows.map(row => {
       if (row === null) return undefined;
-      const { batch, ...rest } = row;
-      return batch === null ? plain(rest) : { ...plain(rest), batch };
+      const [number, moment, who, why, batch] = row;
+      return { number, moment, who, why, ...(batch === null ? {} : { batch }) };
     });
   }
 
@@ -164,28 +156,25 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async windowsOf(ids: readonly string[]): Promise<readonly (port.EditionWindow | undefined)[]> {
-    if (ids.length === 0) return [];
-    const rows = await this.#ask<(WindowRow | null)[]>('windowsOf', ids);
+    const rows = await this.#each<WindowRow | null>('windowsOf', ids);
     return rows.map((row, i) => (row === null ? undefined : windowOf(ids[i]!, row)));
   }
 
   async sortKeysOf(ids: readonly string[]): Promise<readonly (string | undefined)[]> {
-    if (ids.length === 0) return [];
-    return (await this.#ask<(string | null)[]>('sortKeysOf', ids)).map(sort => sort ?? undefined);
+    return (await this.#each<string | null>('sortKeysOf', ids)).map(sort => sort ?? undefined);
   }
 
   async awaited(origins: readonly Origin[]): Promise<readonly (readonly port.AwaitedLink[])[]> {
-    if (origins.length === 0) return [];
-    const found = await this.#ask<{ claim: string; role: string }[][]>('awaited', origins.map(pairOf));
+    const found = await this.#each<[string, string][]>('awaited', origins.map(pairOf));
     return found.map((links, i) => {
       const { source, key } = origins[i]!;
-      return links.map(({ claim, role }) => ({ origin: { source, key }, claim: JSON.parse(claim) as AnyRow, role }));
+      return links.map(([claim, role]) => ({ origin: { source, key }, claim: JSON.parse(claim) as AnyRow, role }));
     });
   }
 
   async checkpoint(intake: string): Promise<port.Checkpoint | undefined> {
-    const found = await this.#ask<{ records: number; report: string } | null>('checkpoint', intake);
-    return found === null ? undefined : { records: found.records, report: JSON.parse(found.report) as unknown };
+    const found = await this.#ask<[number, string] | null>('checkpoint', intake);
+    return found === null ? undefined : { records: found[0], report: JSON.parse(found[1]) as unknown };
   }
 
   async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
@@ -193,14 +182,18 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async facts(): Promise<port.StoreFacts> {
-    const { foldVersion, nodes, records, bytes, logBytes } = await this.#long.call<{
-      foldVersion: number;
-      nodes: number;
-      records: number;
-      bytes: number;
-      logBytes: number;
-    }>('facts', []);
-    return { engine: 'SQLite', schema: schemaNumber, foldVersion, records, claims: nodes - records, bytes, logBytes };
+    const { foldVersion, rowsOfKind, bytes, logBytes } = await this.#ask<FactNumbers>('facts');
+    const sum = (records: boolean) =>
+      rowsOfKind.reduce((all, [kind, rows]) => (isRecordKind(kindNames[kind]!) === records ? all + rows : all), 0);
+    return {
+      engine: 'SQLite',
+      schema: schemaNumber,
+      foldVersion,
+      records: sum(true),
+      claims: sum(false),
+      bytes,
+      logBytes,
+    };
   }
 
   async close(): Promise<void> {
@@ -209,8 +202,22 @@ export class SqliteStore implements port.GraphStore {
     await this.#writer.close();
   }
 
-  #ask<T>(name: string, ...args: readonly unknown[]): Promise<T> {
-    return this.#quick.call<T>(name, args, this.#limit);
+  /** Asks for a list that answers a list; nothing is asked for none. */
+  async #each<T>(name: string, list: readonly unknown[], ...args: readonly unknown[]): Promise<readonly T[]> {
+    if (list.length === 0 && !this.#quick.isClosed) return [];
+    return this.#ask<T[]>(name, list, ...args);
+  }
+
+  /** Asks the reader of what is bounded; what turns out long there goes on in the other one. */
+  async #ask<T>(name: string, ...args: readonly unknown[]): Promise<T> {
+    const begun = performance.now();
+    try {
+      return await this.#quick.call<T>(name, args, Math.min(quickLimit, this.#limit));
+    } catch (error) {
+      const left = this.#limit - (performance.now() - begun);
+      if (!(error instanceof PlatestemmaError) || error.code !== 'STORE_TIMEOUT' || left <= 0) throw error;
+      return this.#long.call<T>(name, args, left);
+    }
   }
 
   #askLong<T>(name: string, ...args: readonly unknown[]): Promise<T> {
@@ -218,16 +225,12 @@ export class SqliteStore implements port.GraphStore {
   }
 }
 
-interface WindowRow {
-  readonly regular: number;
-  readonly profile: string;
-  readonly class: port.WindowKey['dateClass'];
-  readonly first: number | null;
-  readonly last: number | null;
+function windowOf(edition: string, [regular, profile, dateClass, first, last]: WindowRow): port.EditionWindow {
+  return { edition, regular: regular === 1, ...windowKey(profile, dateClass, first, last) };
 }
 
-function windowOf(edition: string, row: WindowRow): port.EditionWindow {
-  return { edition, regular: row.regular === 1, ...windowKey(row.profile, row.class, row.first, row.last) };
+function nameOf({ profile, dateClass, first, last }: port.WindowKey): string {
+  return JSON.stringify([profile, dateClass, first, last]);
 }
 
 function windowKey(
@@ -269,9 +272,4 @@ function writtenBatch(batch: port.WriteBatch): WrittenBatch {
 
 function pairOf({ key, source }: Origin): OriginPair {
   return [key, source];
-}
-
-/** Rows of SQLite have no prototype; what the port answers does. */
-function plain<T extends object>(row: T): T {
-  return { ...row };
 }

@@ -1,108 +1,161 @@
 import { Worker } from 'node:worker_threads';
 import { type ErrorCode, PlatestemmaError } from '../../errors.ts';
-import { timeout } from './sqlite-error.ts';
+import { closedError, timeout } from './sqlite-error.ts';
 import type { Answer, Call, WorkerData } from './worker.ts';
 
-/** How long after its limit a call may still answer before its thread is replaced. */
-const grace = 2000;
+/** How long after its limit a call may still answer, in milliseconds, before its asker is told that it has ended. */
+const grace = 12;
+
+/** How long after its limit a thread may still be busy with a call before it is replaced. */
+const patience = 1000;
 
 interface Waiting {
+  readonly name: string;
+  readonly args: readonly unknown[];
+  /** When it must have ended, as `performance.now()`; Infinity: no limit. */
+  readonly end: number;
   readonly resolve: (value: unknown) => void;
   readonly reject: (error: unknown) => void;
-  readonly timer: NodeJS.Timeout | undefined;
+  timer: NodeJS.Timeout | undefined;
 }
 
-/** The near side of a store thread: sends calls, hands out answers, and replaces a thread that does not end a call in time. */
+/**
+ * The near side of a store thread: starts it when it is first needed, sends one call at a time in the order in which
+ * they were made, and replaces a thread that does not end a call in time.
+ */
 export class WorkerClient {
-  readonly #data: WorkerData;
-  readonly #waiting = new Map<number, Waiting>();
-  #worker: Worker;
-  #number = 0;
-  #closed = false;
+  readonly #file: string;
+  readonly #role: WorkerData['role'];
+  readonly #stop = new Int32Array(new SharedArrayBuffer(4));
+  readonly #queue: Waiting[] = [];
+  #running: Waiting | undefined;
+  #worker: Worker | undefined;
+  #closing: Promise<void> | undefined;
+  #whenIdle: (() => void) | undefined;
 
-  constructor(data: WorkerData) {
-    this.#data = data;
-    this.#worker = this.#start();
+  constructor(file: string, role: WorkerData['role']) {
+    this.#file = file;
+    this.#role = role;
   }
 
-  /** Resolves when the thread has opened the file. */
-  static async open(data: WorkerData): Promise<WorkerClient> {
-    const client = new WorkerClient(data);
-    await client.#opened();
-    return client;
+  get isClosed(): boolean {
+    return this.#closing !== undefined;
   }
 
-  /** @param limit milliseconds; absent: no limit */
+  /** Starts the thread before anything is asked of it. */
+  warm(): void {
+    this.#worker ??= this.#start();
+  }
+
+  /**
+   * @param limit milliseconds, waiting in the queue among them; absent: no limit
+   * @throws STORE_TIMEOUT within 20 ms of the limit, and what the call throws
+   */
   call<T>(name: string, args: readonly unknown[], limit?: number): Promise<T> {
-    if (this.#closed) return Promise.reject(closedError());
-    const number = ++this.#number;
+    if (this.isClosed) return Promise.reject(closedError());
     return new Promise<T>((resolve, reject) => {
-      const timer = limit === undefined ? undefined : setTimeout(() => this.#replace(), limit + grace);
-      timer?.unref();
-      this.#waiting.set(number, { resolve: resolve as (value: unknown) => void, reject, timer });
-      this.#worker.ref();
-      const deadline = limit === undefined ? Infinity : Date.now() + limit;
-      this.#worker.postMessage({ number, name, args, deadline } satisfies Call);
+      const end = limit === undefined ? Infinity : performance.now() + limit;
+      const waiting: Waiting = { name, args, end, resolve: resolve as Waiting['resolve'], reject, timer: undefined };
+      if (limit !== undefined) waiting.timer = setTimeout(() => this.#overdue(waiting), limit + grace);
+      this.#queue.push(waiting);
+      this.#next();
     });
   }
 
-  async close(): Promise<void> {
-    if (this.#closed) return;
-    await this.call('close', []).catch(() => undefined);
-    this.#closed = true;
-    this.#failAll(closedError());
-    await this.#worker.terminate();
+  /** A writer makes what it was asked for before; a reader is stopped. */
+  close(): Promise<void> {
+    this.#closing ??= this.#end();
+    return this.#closing;
+  }
+
+  #next(): void {
+    if (this.#running !== undefined) return;
+    const next = this.#queue.shift();
+    if (next === undefined) {
+      // An idle thread does not keep the process alive.
+      this.#worker?.unref();
+      this.#whenIdle?.();
+      return;
+    }
+    this.#running = next;
+    this.#worker ??= this.#start();
+    this.#worker.ref();
+    const limit = next.end === Infinity ? undefined : Math.max(0, next.end - performance.now());
+    this.#worker.postMessage({ name: next.name, args: next.args, limit } satisfies Call);
+  }
+
+  #take(answer: Answer): void {
+    const asked = this.#running;
+    if (asked === undefined) return;
+    this.#running = undefined;
+    clearTimeout(asked.timer);
+    if ('error' in answer) {
+      const { code, message, retriable } = answer.error;
+      asked.reject(new PlatestemmaError(code as ErrorCode, message, { retriable }));
+    } else asked.resolve(answer.value);
+    this.#next();
+  }
+
+  #overdue(asked: Waiting): void {
+    // An answer may have come while this thread was busy: it is read before the callback of setImmediate.
+    setImmediate(() => {
+      const place = this.#queue.indexOf(asked);
+      if (place >= 0) this.#queue.splice(place, 1);
+      else if (this.#running === asked) asked.timer = setTimeout(() => this.#replace(asked), patience).unref();
+      asked.reject(timeout());
+    });
+  }
+
+  /** Ends a thread that hangs; what waits behind it goes to a new one. */
+  #replace(asked: Waiting): void {
+    if (this.#running !== asked) return;
+    void this.#abandon()?.terminate();
+    this.#next();
   }
 
   #start(): Worker {
     const url = new URL(import.meta.url.endsWith('.ts') ? './worker.ts' : './worker.js', import.meta.url);
-    const worker = new Worker(url, { workerData: this.#data });
+    const workerData: WorkerData = { file: this.#file, role: this.#role, stop: this.#stop };
+    const worker = new Worker(url, { workerData });
     worker.on('message', (answer: Answer) => this.#take(answer));
-    worker.on('error', error =>
-      this.#failAll(
-        new PlatestemmaError('BROKEN_PROMISE', `a thread of the store failed: ${error.message}`, { cause: error }),
-      ),
-    );
+    worker.on('error', error => this.#failed(error));
+    worker.unref();
     return worker;
   }
 
-  #opened(): Promise<unknown> {
-    return new Promise((resolve, reject) => {
-      this.#waiting.set(0, { resolve, reject, timer: undefined });
-    });
+  #failed(error: unknown): void {
+    const asked = this.#running;
+    this.#abandon();
+    clearTimeout(asked?.timer);
+    const message = `a thread of the store failed: ${error instanceof Error ? error.message : String(error)}`;
+    asked?.reject(new PlatestemmaError('BROKEN_PROMISE', message, { cause: error }));
+    this.#next();
   }
 
-  #take(answer: Answer): void {
-    const waiting = this.#waiting.get(answer.number);
-    if (waiting === undefined) return;
-    this.#waiting.delete(answer.number);
-    clearTimeout(waiting.timer);
-    // An idle thread does not keep the process alive.
-    if (this.#waiting.size === 0) this.#worker.unref();
-    if ('error' in answer) {
-      const { code, message, retriable } = answer.error;
-      waiting.reject(new PlatestemmaError(code as ErrorCode, message, { retriable }));
-    } else waiting.resolve(answer.value);
+  #abandon(): Worker | undefined {
+    const worker = this.#worker;
+    worker?.removeAllListeners();
+    this.#worker = undefined;
+    this.#running = undefined;
+    return worker;
   }
 
-  /** Ends a thread that hangs; what else waited for it fails as retriable. */
-  #replace(): void {
-    const old = this.#worker;
-    old.removeAllListeners();
-    this.#failAll(timeout());
-    this.#worker = this.#start();
-    void old.terminate();
-  }
-
-  #failAll(error: PlatestemmaError): void {
-    for (const { reject, timer } of this.#waiting.values()) {
-      clearTimeout(timer);
-      reject(error);
+  async #end(): Promise<void> {
+    if (this.#role === 'reader') {
+      Atomics.store(this.#stop, 0, 1);
+      for (const { reject, timer } of this.#queue.splice(0)) {
+        clearTimeout(timer);
+        reject(closedError());
+      }
     }
-    this.#waiting.clear();
+    if (this.#running !== undefined) await new Promise<void>(resolve => (this.#whenIdle = resolve));
+    const worker = this.#abandon();
+    if (worker === undefined) return;
+    worker.ref();
+    const ended = new Promise(resolve => worker.once('exit', resolve));
+    worker.postMessage({ name: 'close', args: [], limit: undefined } satisfies Call);
+    const timer = setTimeout(() => worker.terminate(), patience);
+    await ended;
+    clearTimeout(timer);
   }
-}
-
-export function closedError(): PlatestemmaError {
-  return new PlatestemmaError('STORE_UNREACHABLE', 'the store has been closed');
 }

@@ -1,91 +1,99 @@
 import { DatabaseSync } from 'node:sqlite';
 import { parentPort, workerData } from 'node:worker_threads';
 import { invariant, PlatestemmaError } from '../../errors.ts';
-import type { EditionFilter, WindowKey } from '../graph-store.ts';
-import { KeyCache } from './key-cache.ts';
-import { checkSchema, openAndMigrate } from './migrate.ts';
-import { ReachReader } from './reach-reader.ts';
+import { Deadline } from './deadline.ts';
+import { checkSchema, openToWrite } from './migrate.ts';
 import { Reader } from './reader.ts';
 import { sqliteError } from './sqlite-error.ts';
-import { sql } from './statements.ts';
 import { Writer, type WrittenBatch } from './writer.ts';
 
 /** A thread that holds one connection: the writer, or a reader. Calls come one at a time and are answered in order. */
 export interface WorkerData {
   readonly file: string;
   readonly role: 'writer' | 'reader';
-  readonly create: boolean;
+  /** Shared with the thread that asks; 1 in it ends what runs. */
+  readonly stop: Int32Array;
 }
 
 export interface Call {
-  readonly number: number;
   readonly name: string;
   readonly args: readonly unknown[];
-  /** Milliseconds since 1970. */
-  readonly deadline: number;
+  /** Milliseconds from now; undefined: none. */
+  readonly limit: number | undefined;
 }
 
 export type Answer =
-  | { readonly number: number; readonly value: unknown }
-  | {
-      readonly number: number;
-      readonly error: { readonly code: string; readonly message: string; readonly retriable: boolean };
-    };
+  | { readonly value: unknown }
+  | { readonly error: { readonly code: string; readonly message: string; readonly retriable: boolean } };
 
-const { file, role, create } = workerData as WorkerData;
+interface Connection {
+  answer(call: Call): unknown;
+  /** What is done when the answer is on its way. */
+  tidy?(): void;
+  close(): void;
+}
+
+const { file, role, stop } = workerData as WorkerData;
 const port = parentPort;
 invariant(port !== null, 'a store thread has a parent');
 
+let connection: Connection | undefined;
+
+port.on('message', (call: Call) => {
+  if (call.name === 'close') {
+    connection?.close();
+    port.close();
+    return;
+  }
+  port.postMessage(answer(call));
+  try {
+    connection?.tidy?.();
+  } catch {
+    // The change is written: what hindered the tidying meets the next change, which says so.
+  }
+});
+
 try {
-  const calls = role === 'writer' ? writerCalls() : readerCalls();
-  port.postMessage({ number: 0, value: 'open' } satisfies Answer);
-  port.on('message', (call: Call) => port.postMessage(answer(calls, call)));
-} catch (error) {
-  port.postMessage({ number: 0, error: plainError(error) } satisfies Answer);
+  connection = open();
+} catch {
+  // Told to the first who asks.
 }
 
-function answer(calls: Calls, call: Call): Answer {
+function answer(call: Call): Answer {
   try {
-    return { number: call.number, value: calls(call) };
+    connection ??= open();
+    return { value: connection.answer(call) };
   } catch (error) {
-    return { number: call.number, error: plainError(error) };
+    return { error: plainError(error) };
   }
 }
 
-type Calls = (call: Call) => unknown;
+function open(): Connection {
+  return role === 'writer' ? openWriter() : openReader();
+}
 
-function writerCalls(): Calls {
-  const database = openAndMigrate(file, create);
+function openWriter(): Connection {
+  const database = openToWrite(file);
   const writer = new Writer(database, file);
-  return ({ name, args }) => {
-    if (name === 'close') return database.close();
-    return writer.write(args[0] as WrittenBatch);
+  return {
+    answer: ({ args }) => writer.write(args[0] as WrittenBatch),
+    tidy: () => writer.truncateLog(),
+    close: () => database.close(),
   };
 }
 
-function readerCalls(): Calls {
+function openReader(): Connection {
   const database = new DatabaseSync(file, { readOnly: true, timeout: 5000 });
   checkSchema(database, file);
   database.exec('PRAGMA cache_size = -32768; PRAGMA temp_store = MEMORY');
-  const reader = new Reader(database, file);
-  const keys = new KeyCache(database);
-  const reach = new ReachReader(database, id => keys.get(id));
-  const profiles = database.prepare(sql.profileOfName);
-  const profileNumber = (name: string): number | undefined => profiles.get(name)?.['number'] as number | undefined;
-  const reachCalls: Readonly<Record<string, (...args: never[]) => unknown>> = {
-    windowGroups: (filter: EditionFilter) => reach.groups(filter),
-    irregularEditions: (filter: EditionFilter) => reach.irregular(filter),
-    editionsInWindows: (windows: readonly WindowKey[], filter: EditionFilter, after: string, limit: number) =>
-      reach.inWindows(windows, filter, after, limit, profileNumber),
-    editionsByTitle: (filter: EditionFilter, sort: string, after: string, limit: number) =>
-      reach.byTitle(filter, sort, after, limit),
-  };
-  return ({ name, args, deadline }) => {
-    if (name === 'close') return database.close();
-    const call = reachCalls[name] ?? (reader as unknown as Record<string, (...args: never[]) => unknown>)[name];
+  const deadline = new Deadline(stop);
+  const reader = new Reader(database, file, deadline);
+  const answer = ({ name, args, limit }: Call) => {
+    const call = (reader as unknown as Record<string, (...args: never[]) => unknown>)[name];
     invariant(call !== undefined, `a reader knows the call ${name}`);
-    return reader.within(deadline, () => call.apply(reader, args as never[]));
+    return reader.within(limit, () => call.apply(reader, args as never[]));
   };
+  return { answer, close: () => database.close() };
 }
 
 function plainError(error: unknown): Extract<Answer, { error: unknown }>['error'] {

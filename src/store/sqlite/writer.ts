@@ -1,12 +1,13 @@
 import { statSync } from 'node:fs';
-import type { DatabaseSync, StatementSync } from 'node:sqlite';
+import type { DatabaseSync } from 'node:sqlite';
 import { linksOfKind } from '../../domain/model/links.ts';
-import { invariant } from '../../errors.ts';
+import { invariant, PlatestemmaError } from '../../errors.ts';
 import { rowFields } from '../row-fields.ts';
 import { KeyCache } from './key-cache.ts';
+import { Prepared } from './prepared.ts';
 import type { Cell, WrittenRow } from './row-codec.ts';
-import { kindNames } from './schema-text.ts';
-import { kindSql, sql } from './statements.ts';
+import { kindNames, kindWord } from './schema-text.ts';
+import { type KindSql, kindSql, sql } from './statements.ts';
 
 /** A batch as it crosses to the writer: arrays, links as ids. */
 export interface WrittenBatch {
@@ -26,44 +27,39 @@ export interface WrittenBatch {
   readonly checkpoint: readonly [intake: string, records: number, report: string] | null;
 }
 
-/** The log is put back into the file when it passes this size: readers hold it open only for moments. */
+/** The log is put back into the file when it passes this size. */
 const logBytes = 32 * 1024 * 1024;
 
 interface KindWriter {
-  readonly insert: StatementSync;
-  readonly close: StatementSync;
-  readonly current: StatementSync;
+  readonly texts: KindSql;
   /** Links of the kind: place among the fields, and code. */
   readonly links: readonly { readonly at: number; readonly code: number }[];
 }
 
+const kindWriters: readonly KindWriter[] = kindNames.map(kind => {
+  const fields = rowFields(kind).map(({ name }) => name);
+  return {
+    texts: kindSql(kind),
+    links: fields.flatMap((name, at) =>
+      linksOfKind(kind).flatMap(link => (link.name === name ? [{ at, code: link.code }] : [])),
+    ),
+  };
+});
+
 /** The one writer: batches whole or not at all. */
 export class Writer {
+  readonly prepared: Prepared;
   readonly #database: DatabaseSync;
   readonly #file: string;
   readonly #keys: KeyCache;
-  readonly #kinds: readonly KindWriter[];
-  readonly #statements: Readonly<Record<keyof typeof sql, StatementSync>>;
   readonly #profiles = new Map<string, number>();
-  #lastKey: number;
+  #lastKey = 0;
 
   constructor(database: DatabaseSync, file: string) {
     this.#database = database;
     this.#file = file;
-    registerGoOn(database);
-    this.#keys = new KeyCache(database);
-    this.#statements = prepareAll(database);
-    this.#kinds = kindNames.map(kind => {
-      const texts = kindSql(kind);
-      const fields = rowFields(kind).map(({ name }) => name);
-      return {
-        insert: database.prepare(texts.insert),
-        close: database.prepare(texts.close),
-        current: database.prepare(texts.current),
-        links: linksOfKind(kind).map(({ name, code }) => ({ at: fields.indexOf(name), code })),
-      };
-    });
-    this.#lastKey = this.#readLastKey();
+    this.prepared = new Prepared(database);
+    this.#keys = new KeyCache(this.prepared);
   }
 
   /** Number of the change set written, or of the last one where nothing was put. */
@@ -71,11 +67,10 @@ export class Writer {
     this.#database.exec('BEGIN IMMEDIATE');
     try {
       // Another process may have written since.
-      this.#lastKey = this.#readLastKey();
+      this.#lastKey = this.prepared.first<[number]>(sql.lastKey)![0];
       const number = batch.put.length === 0 ? this.#lastChangeSet() : this.#put(batch);
       this.#writeRest(batch);
       this.#database.exec('COMMIT');
-      this.#truncateLog();
       return number;
     } catch (error) {
       this.#keys.clear();
@@ -85,106 +80,105 @@ export class Writer {
     }
   }
 
+  /**
+   * Puts a long log back into the file, for as much as readers let go of it within a tenth of a second: one that reads
+   * for long holds it open, and the next write tries again.
+   */
+  truncateLog(): void {
+    const log = statSync(`${this.#file}-wal`, { throwIfNoEntry: false });
+    if (log === undefined || log.size <= logBytes) return;
+    this.#database.exec('PRAGMA busy_timeout = 100');
+    try {
+      this.#database.exec('PRAGMA wal_checkpoint(TRUNCATE)');
+    } finally {
+      this.#database.exec('PRAGMA busy_timeout = 5000');
+    }
+  }
+
   #put({ changeSet, put }: WrittenBatch): number {
-    const number = Number(this.#statements.insertChangeSet.run(...changeSet).lastInsertRowid);
+    const number = Number(this.prepared.of(sql.insertChangeSet).run(...changeSet).lastInsertRowid);
     const fresh = put.map(row => this.#nodeFor(row));
+    const added = new Map<number, number>();
     put.forEach((row, i) => {
-      if (!fresh[i]!) this.#closeVersion(row, number);
+      if (fresh[i]!) added.set(row[0], (added.get(row[0]) ?? 0) + 1);
+      else this.#closeVersion(row, number);
       this.#insertVersion(row, number);
     });
+    for (const [kind, rows] of added) this.prepared.of(sql.addToTally).run(kind, rows);
     return number;
   }
 
   /** Makes the node of a new row, so that rows of the batch can name each other in any order; false if it was there. */
   #nodeFor([kind, id, isNew, sort, tokens]: WrittenRow): boolean {
     const known = isNew ? undefined : this.#keys.get(id);
-    if (known !== undefined) {
-      if (sort !== null) {
-        this.#statements.updateSort.run(sort, known, sort);
-        this.#statements.deleteWords.run(known);
-        this.#statements.insertWords.run(known, tokens);
-      }
-      return false;
+    const key = known ?? ++this.#lastKey;
+    if (known === undefined) {
+      this.prepared.of(sql.insertNode).run(key, id, kind, sort);
+      this.#keys.set(id, key);
+    } else if (sort !== null) {
+      this.prepared.of(sql.updateSort).run(sort, key, sort);
+      this.prepared.of(sql.deleteWords).run(key);
     }
-    const key = ++this.#lastKey;
-    this.#statements.insertNode.run(key, id, kind, sort);
-    this.#keys.set(id, key);
-    if (sort !== null) this.#statements.insertWords.run(key, tokens);
-    return true;
+    if (sort !== null) this.prepared.of(sql.insertWords).run(key, `${tokens ?? ''} ${kindWord(kind)}`);
+    return known === undefined;
   }
 
   #closeVersion([kind, id]: WrittenRow, number: number): void {
-    const { current, close, links } = this.#kinds[kind]!;
+    const { texts, links } = kindWriters[kind]!;
     const key = this.#key(id);
-    const before = current.get(key);
-    invariant(before !== undefined, `${id} has a version that is valid now`);
-    const values = Object.values(before) as Cell[];
-    close.run(number, key);
-    for (const { at, code } of links) {
-      const target = values[at + 1]!;
-      if (target !== null) this.#statements.closeLink.run(number, target, code, key);
-    }
+    const held = texts.heldNow === undefined ? [] : this.prepared.first<(number | null)[]>(texts.heldNow, key);
+    invariant(held !== undefined, `${id} has a version that is valid now`);
+    this.prepared.of(texts.close).run(number, key);
+    links.forEach(({ code }, i) => {
+      const target = held[i]!;
+      if (target !== null) this.prepared.of(sql.closeLink).run(number, target, code, key);
+    });
   }
 
   #insertVersion([kind, id, , , , ...cells]: WrittenRow, number: number): void {
-    const { insert, links } = this.#kinds[kind]!;
+    const { texts, links } = kindWriters[kind]!;
     const key = this.#key(id);
     for (const { at, code } of links) {
-      const target = cells[at];
-      if (target === null || target === undefined) continue;
+      const target = cells[at] as Cell;
+      if (target === null) continue;
       const targetKey = this.#key(target as string);
       cells[at] = targetKey;
-      this.#statements.insertLink.run(targetKey, code, key, number);
+      this.prepared.of(sql.insertLink).run(targetKey, code, key, number);
     }
-    insert.run(key, number, ...cells);
+    this.prepared.of(texts.insert).run(key, number, ...cells);
   }
 
   #writeRest({ windows, origins, await: awaited, arrived, checkpoint }: WrittenBatch): void {
     for (const [edition, regular, profile, dateClass, first, last] of windows) {
-      this.#statements.putWindow.run(this.#key(edition), regular, this.#profile(profile), dateClass, first, last);
+      const numbers = [this.#key(edition), regular, this.#profile(profile)] as const;
+      this.prepared.of(sql.putWindow).run(...numbers, dateClass, first, last);
     }
-    for (const [key, source, id, digest] of origins) this.#statements.putOrigin.run(key, source, this.#key(id), digest);
-    for (const [key, source] of arrived) this.#statements.deleteAwaited.run(key, source);
-    for (const link of awaited) this.#statements.insertAwaited.run(...link);
-    if (checkpoint !== null) this.#statements.putCheckpoint.run(...checkpoint);
+    for (const [key, source, id, digest] of origins) {
+      this.prepared.of(sql.putOrigin).run(key, source, this.#key(id), digest);
+    }
+    for (const [key, source] of arrived) this.prepared.of(sql.deleteAwaited).run(key, source);
+    for (const link of awaited) this.prepared.of(sql.insertAwaited).run(...link);
+    if (checkpoint !== null) this.prepared.of(sql.putCheckpoint).run(...checkpoint);
   }
 
   #key(id: string): number {
     const key = this.#keys.get(id);
-    invariant(key !== undefined, `${id}, which is named by a row, is there`);
-    return key;
+    if (key !== undefined) return key;
+    throw new PlatestemmaError(
+      'NOT_FOUND',
+      `expected the id of a row that is in the store or in the same change, came "${id}"`,
+      { place: { key: id } },
+    );
   }
 
   #profile(name: string): number {
-    const known =
-      this.#profiles.get(name) ?? (this.#statements.profileOfName.get(name)?.['number'] as number | undefined);
-    const number = known ?? Number(this.#statements.insertProfile.run(name).lastInsertRowid);
+    const known = this.#profiles.get(name) ?? this.prepared.first<[number]>(sql.profileOfName, name)?.[0];
+    const number = known ?? Number(this.prepared.of(sql.insertProfile).run(name).lastInsertRowid);
     this.#profiles.set(name, number);
     return number;
   }
 
-  #readLastKey(): number {
-    return Number(this.#statements.lastKey.get()!['key']);
-  }
-
   #lastChangeSet(): number {
-    return Number(this.#statements.lastChangeSet.get()!['number']);
+    return this.prepared.first<[number]>(sql.lastChangeSet)![0];
   }
-
-  #truncateLog(): void {
-    const log = statSync(`${this.#file}-wal`, { throwIfNoEntry: false });
-    if (log !== undefined && log.size > logBytes) this.#database.exec('PRAGMA wal_checkpoint(TRUNCATE)');
-  }
-}
-
-/** The writer's statements that name it never run long; readers replace this. */
-export function registerGoOn(database: DatabaseSync, goOn: () => boolean = () => true): void {
-  database.function('go_on', { deterministic: false }, () => (goOn() ? 1 : 0));
-}
-
-export function prepareAll(database: DatabaseSync): Readonly<Record<keyof typeof sql, StatementSync>> {
-  return Object.fromEntries(Object.entries(sql).map(([name, text]) => [name, database.prepare(text)])) as Record<
-    keyof typeof sql,
-    StatementSync
-  >;
 }

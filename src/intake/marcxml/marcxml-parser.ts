@@ -1,7 +1,8 @@
-import { SaxesParser, type SaxesTagPlain } from 'saxes';
+import type { SaxesTagPlain } from 'saxes';
 import { BareAmpersands, bareAmpersand } from './bare-ampersands.ts';
 import type { MarcRecord } from './marc-record.ts';
 import { RecordBuilder } from './record-builder.ts';
+import { XmlParser } from './xml-parser.ts';
 
 /** A fault of the file that lies in no record. */
 export interface BrokenInput {
@@ -15,10 +16,13 @@ const longestStretch = 20_000_000;
 const deepest = 1000;
 /** Errors without a record between them after which the rest is given up. */
 const mostErrors = 1000;
+/** What the parser says of every element after the end of the document, and of an end tag that it had to supply. */
+const oneRootOnly = 'documents may contain only one root';
+const endSupplied = 'unexpected close tag';
 
 /** Turns the text of a MARCXML file, given in pieces, into records and faults. */
 export class MarcxmlParser {
-  readonly #parser = new SaxesParser({ xmlns: false, position: true });
+  readonly #parser = new XmlParser(message => this.#fault(message));
   readonly #ampersands = new BareAmpersands();
   #ready: (MarcRecord | BrokenInput)[] = [];
   #record: RecordBuilder | undefined;
@@ -39,7 +43,6 @@ export class MarcxmlParser {
     this.#parser.on('closetag', tag => this.#close(tag));
     this.#parser.on('text', text => this.#addText(text));
     this.#parser.on('cdata', text => this.#addText(text.replaceAll(bareAmpersand, '&')));
-    this.#parser.on('error', error => this.#error(error.message));
   }
 
   write(text: string): void {
@@ -79,6 +82,7 @@ export class MarcxmlParser {
   }
 
   #open(tag: SaxesTagPlain): void {
+    if (this.givenUp) return;
     this.#stretch = 0;
     if (this.#closed !== undefined) this.#release();
     if (++this.#depth > deepest) this.#giveUp(`elements are nested more than ${deepest} deep`);
@@ -101,6 +105,7 @@ export class MarcxmlParser {
   }
 
   #close(tag: SaxesTagPlain): void {
+    if (this.givenUp) return;
     this.#stretch = 0;
     if (this.#closed !== undefined) this.#release();
     this.#depth--;
@@ -154,28 +159,34 @@ export class MarcxmlParser {
     if (closed !== undefined && !closed.isWrapper) this.#ready.push(closed.build(++this.#count));
   }
 
-  #error(message: string): void {
+  #fault(message: string): void {
     if (this.givenUp) return;
-    const said = message.replace(/\.$/, '');
-    const suppliedEnd = said.endsWith('unexpected close tag');
-    if (said.endsWith('only one root')) this.#outside(said, true);
-    else if (this.#record !== undefined) this.#record.malformed(`the XML is not well-formed at ${said}`);
-    else if (suppliedEnd && this.#closed !== undefined) this.#closed.malformed(`the XML is not well-formed at ${said}`);
-    else this.#outside(said);
-    if (++this.#errors > mostErrors)
-      this.#giveUp(`more than ${mostErrors} errors of XML in a row, the last at ${said}`);
+    if (message === oneRootOnly) {
+      this.#outside(message, true);
+      return;
+    }
+    const inRecord = this.#record ?? (message === endSupplied ? this.#closed : undefined);
+    if (inRecord === undefined) this.#outside(message, this.#depth === 0);
+    else inRecord.malformed(this.#notWellFormed(message));
+    if (++this.#errors > mostErrors) {
+      this.#giveUp(`more than ${mostErrors} errors in a row: ${this.#notWellFormed(message)}`);
+    }
   }
 
   /**
    * Outside records each kind of error is told once; once for all that follows the end of the document, which is what
    * files that were joined look like; and once for the end of the input.
    */
-  #outside(said: string, outsideRoot = this.#depth === 0): void {
-    const what = this.#ending ? 'end' : outsideRoot ? 'outside the root' : said.replace(/^\d+:\d+: /, '');
+  #outside(message: string, outsideRoot: boolean): void {
+    const what = this.#ending ? 'end' : outsideRoot ? 'outside the root' : message;
     if (this.#told.has(what)) return;
     this.#told.add(what);
     this.#release();
-    this.#broken(`the XML is not well-formed at ${said}`);
+    this.#broken(this.#notWellFormed(message));
+  }
+
+  #notWellFormed(message: string): string {
+    return `the XML is not well-formed at line ${this.#parser.line}, column ${this.#parser.column}: ${message}`;
   }
 
   #giveUp(why: string): void {

@@ -31,7 +31,7 @@ describe('intentions of MARCXML', () => {
     expect(second).toMatchObject({
       problem: {
         place: { file: 'shelf.xml', record: 2, key: '2' },
-        message: expect.stringMatching(/^the XML is not well-formed at 4:\d+/),
+        message: expect.stringMatching(/^the XML is not well-formed at line 4, column \d+/),
       },
     });
   });

@@ -11,8 +11,8 @@ export function requestForm(): Plugin<ApiContext> {
       if (request.method !== 'POST') return;
       const type = request.headers.get('content-type')?.split(';')[0]?.trim().toLowerCase();
       if (type === 'application/json') return;
-      const body = { errors: [{ message: `expected application/json, came ${type ?? 'no content type'}` }] };
-      const answer = JSON.stringify({ errors: [{ ...body.errors[0], extensions: { code: 'INPUT_INVALID' } }] });
+      const message = `expected application/json, came ${type ?? 'no content type'}`;
+      const answer = JSON.stringify({ errors: [{ message, extensions: { code: 'INPUT_INVALID' } }] });
       const headers = { 'content-type': 'application/json; charset=utf-8', accept: 'application/json' };
       setRequestParser(() => new fetchAPI.Response(answer, { status: 415, headers }));
     },

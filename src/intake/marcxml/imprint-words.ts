@@ -1,7 +1,5 @@
-import type { ClaimOf } from '../../domain/model/row.ts';
+import { type ImprintMarker, type ImprintRole, imprintMarkers, PRINTER, PUBLISHER } from './imprint-markers.ts';
 import { tidy, withoutEndMarks, withoutFinalStop } from './text.ts';
-
-export type ImprintRole = ClaimOf<'Imprint'>['role'];
 
 /** One part that an imprint says was taken; without a name where it names nobody ("for the Author"). */
 export interface ImprintPart {
@@ -9,17 +7,9 @@ export interface ImprintPart {
   readonly name?: string;
 }
 
-interface Marker {
-  readonly words: RegExp;
-  readonly roles: readonly ImprintRole[];
-  /** The words belong to the name of the house: `Imprenta de Juan Oliveres`. */
-  readonly ofName?: true;
-}
-
 /**
  * Reads the words of a publisher's subfield (MARC 260/264 $b): who published, printed and sold. Without words that say
- * otherwise a name is the publisher's. At least one part comes out of any text. The table is common practice of reading
- * imprints in English, French, German, Dutch, Spanish, Portuguese, Italian, Latin and Scandinavian.
+ * otherwise a name is the publisher's. At least one part comes out of any text.
  */
 export function imprintParts(text: string): ImprintPart[] {
   const plain = withoutEndMarks(tidy(text).replace(/[[\]]/g, ''));
@@ -28,78 +18,29 @@ export function imprintParts(text: string): ImprintPart[] {
   let roles: readonly ImprintRole[] = ['PUBLISHER'];
   let from = 0;
   for (const { index, length, marker } of markersIn(plain)) {
-    addNames(plain.slice(from, index), roles, index > 0 && from === 0 ? 'maybe' : 'named', parts);
+    addNames(plain.slice(from, index), roles, from > 0, parts);
     roles = marker.roles;
     from = marker.ofName === true ? index : index + length;
   }
-  addNames(plain.slice(from), roles, 'named', parts);
+  addNames(plain.slice(from), roles, true, parts);
   return parts.length === 0 ? [{ role: roles[0]! }] : parts;
 }
 
 const longest = 1000;
-const PUBLISHER = ['PUBLISHER'] as const;
-const PRINTER = ['PRINTER'] as const;
-const BOOKSELLER = ['BOOKSELLER'] as const;
-
-/** Longer forms before the shorter ones that they contain. */
-const markers: readonly Marker[] = [
-  { words: /\bprinted,? (?:and|&) sold by/, roles: ['PRINTER', 'BOOKSELLER'] },
-  {
-    words: /\bprinted,? (?:and|&) published (?:by|for)|\bpublished (?:and|&) printed by/,
-    roles: ['PRINTER', 'PUBLISHER'],
-  },
-  { words: /\b(?:printed for|published),? (?:and|&) sold by/, roles: ['PUBLISHER', 'BOOKSELLER'] },
-  { words: /\b(?:re-?|im)?printed for|\bpublish(?:ed|'d)(?: for)?(?: by)?\b|\bpubd\.? by/, roles: PUBLISHER },
-  { words: /\b(?:re-?|im)?printed (?:by|at)(?: the)?\b|\bprint'd by|\btypographed by/, roles: PRINTER },
-  {
-    words: /\b(?:and |to be )?sold (?:also )?(?:wholesale )?(?:by|at)\b|\bto be had (?:of|at)\b|\balso by\b/,
-    roles: BOOKSELLER,
-  },
-  { words: /\bdistributed by|\bin [ck]ommission (?:bei|der)\b|\bin comm\. (?:bei|der)\b/, roles: ['DISTRIBUTOR'] },
-  {
-    words: /\b(?:et )?(?:se vend(?:ent)?|se trouve(?:nt)?|en vente)\b(?: à [\p{L} ]{2,30}?)?,? chez/u,
-    roles: BOOKSELLER,
-  },
-  { words: /\bimprim[ée]+e?s? (?:par|chez)/, roles: PRINTER },
-  { words: /\b(?:de l')?(?:imprimerie|impr\.|imp\.|typographie|typ\.) (?=\p{L})/u, roles: PRINTER, ofName: true },
-  { words: /\bchez\b|\baux d[ée]pens d[e'’u]/, roles: PUBLISHER },
-  { words: /\bgedruckt (?:u\.|und) (?:verlegt|zu finden) (?:bei|bey|von)/, roles: ['PRINTER', 'PUBLISHER'] },
-  { words: /\bdruck (?:u\.|und|&) verlag (?:von|der|des)\b/, roles: ['PRINTER', 'PUBLISHER'] },
-  {
-    words: /\bgedruckt (?:bei|bey|durch|von|mit)\b|\bdruck (?:von|der|bei)\b|\bgedrukt (?:bij|by|door)\b/,
-    roles: PRINTER,
-  },
-  {
-    words: /\bzu finden (?:bei|bey|in)\b|\bzu haben (?:bei|bey|in)\b|\bte (?:koop|bekomen) (?:bij|by)\b/,
-    roles: BOOKSELLER,
-  },
-  { words: /\bverlag von\b|^im verlag (?:bei|der)\b|^(?:bei|bey|bij|by)\b/, roles: PUBLISHER },
-  { words: /\btryckt (?:hos|af|i)\b|\btrykt (?:hos|i|af)\b/, roles: PRINTER },
-  { words: /\b(?:impreso|impresso|stampato) (?:por|per|na|en|da)\b/, roles: PRINTER },
-  {
-    words: /\b(?:imprenta|imprensa|tip(?:ograf[ií]a)?\.?|stamperia|nella stamperia|typographia|officina) (?=\p{L})/u,
-    roles: PRINTER,
-    ofName: true,
-  },
-  { words: /\bprostat(?:que|que venale|\s+venale)? apud\b|\bvenit apud\b/, roles: BOOKSELLER },
-  { words: /\btypis\b|\bex officina\b|\bin officina\b|\bex typographia\b|\bexcudebat\b/, roles: PRINTER },
-  { words: /\bapud\b|\b(?:impensis|sumptibus|sumtibus|sumptu)\b/, roles: PUBLISHER },
-];
-
-const allMarkers = new RegExp(markers.map(marker => `(${marker.words.source})`).join('|'), 'giu');
+const allMarkers = new RegExp(imprintMarkers.map(marker => `(${marker.words.source})`).join('|'), 'giu');
 /** After "printed by A" a "for B", after "printed for B" a "by A", and "For B" at the start. */
 const swap = /\b(for|by)\b(?= )/gi;
 
 interface Found {
   readonly index: number;
   readonly length: number;
-  readonly marker: Marker;
+  readonly marker: ImprintMarker;
 }
 
 function markersIn(text: string): Found[] {
   const found: Found[] = [];
   for (const match of text.matchAll(allMarkers)) {
-    const marker = markers[match.slice(1).findIndex(group => group !== undefined)]!;
+    const marker = imprintMarkers[match.slice(1).findIndex(group => group !== undefined)]!;
     const last = found.at(-1);
     // Words of a house's name ("Imprenta de la Librería") begin a name once, not again within it.
     if (marker.ofName === true && last !== undefined && last.index + last.length >= match.index - 12) continue;
@@ -130,13 +71,13 @@ const trade: readonly (readonly [RegExp, ImprintRole])[] = [
   [/, ?(?:publishers?|[ée]diteurs?|verleger|editores?)(?=,|$)/iu, 'PUBLISHER'],
 ];
 
-function addNames(text: string, roles: readonly ImprintRole[], certain: 'named' | 'maybe', parts: ImprintPart[]): void {
+function addNames(text: string, roles: readonly ImprintRole[], nobodyCounts: boolean, parts: ImprintPart[]): void {
   for (const piece of text.split(/;|&c\.?(?=$|[,;])/)) {
     const [name, ownRole] = nameOf(piece);
     if (name === '') continue;
     const said = ownRole === undefined ? roles : [ownRole];
     if (nobody.test(name)) {
-      if (certain === 'named') for (const role of said) parts.push({ role });
+      if (nobodyCounts) for (const role of said) parts.push({ role });
     } else for (const role of said) parts.push({ role, name });
   }
 }

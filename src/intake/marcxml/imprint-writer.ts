@@ -1,7 +1,8 @@
 import { type ImprintPlaceText, readImprintPlaces } from '../../domain/conventions/imprint-place-text.ts';
 import { firm } from './agents.ts';
 import type { BundleDraft, Said } from './bundle-draft.ts';
-import { type ImprintPart, type ImprintRole, imprintParts } from './imprint-words.ts';
+import type { ImprintRole } from './imprint-markers.ts';
+import { type ImprintPart, imprintParts } from './imprint-words.ts';
 import { readPlace } from './place-reading.ts';
 import { remember } from './remember.ts';
 import { tidy, withoutEndMarks } from './text.ts';

@@ -1,5 +1,5 @@
 import type { BundleDraft, Said } from './bundle-draft.ts';
-import type { ImprintRole } from './imprint-words.ts';
+import type { ImprintRole } from './imprint-markers.ts';
 import { ImprintWriter, type Places, placesIn } from './imprint-writer.ts';
 import type { MarcField } from './marc-record.ts';
 import { countriesOf } from './place-reading.ts';

@@ -1,8 +1,8 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
 import { regularWindow } from '../domain/reach/published-window.ts';
-import { reachEdition } from '../domain/reach/reach-edition.ts';
 import type { ReachEdition } from '../domain/reach/reach-edition-input.ts';
+import { verdictOfEdition } from '../domain/reach/verdict-of-edition.ts';
 import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
 import { outletsOfProfile } from './edition-outlets.ts';
 import { locatedPlaces } from './located-places.ts';
@@ -40,7 +40,7 @@ export async function judgeWindows(
   const places = await locatedPlaces(store, placeIds);
   const groups = found.groups.map(({ count, ...window }) => ({
     window,
-    outcome: reachEdition(editionOfWindow(window, places, conventions), target, conventions),
+    outcome: verdictOfEdition(editionOfWindow(window, places, conventions), target, conventions),
     count,
   }));
   const irregular = found.irregular === 0 ? [] : await store.irregularEditions(filter);
@@ -52,7 +52,7 @@ export async function judgeWindows(
       const window = windows[i];
       const input = inputs[i];
       if (window === undefined || input === undefined) return;
-      single.push({ edition, window, outcome: reachEdition(input.edition, target, conventions) });
+      single.push({ edition, window, outcome: verdictOfEdition(input.edition, target, conventions) });
     });
   }
   return { groups, single };

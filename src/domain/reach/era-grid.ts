@@ -54,13 +54,27 @@ export function eraGrid(conventions: Conventions): readonly Era[] {
   });
 }
 
-/** The eras that a window of days touches. */
-export function erasOf(grid: readonly Era[], { lo, hi }: DayRange): readonly Era[] {
-  return grid.filter(
-    ({ days }) =>
-      (hi === undefined || days.lo === undefined || days.lo <= hi) &&
-      (lo === undefined || days.hi === undefined || days.hi >= lo),
-  );
+/** Neighbouring eras by their places in the grid, both inclusive. */
+export interface EraSpan {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** The eras that a window of days touches; the window is not reversed. */
+export function eraSpan(grid: readonly Era[], { lo, hi }: DayRange): EraSpan {
+  let first = 0;
+  let last = grid.length - 1;
+  while (lo !== undefined && first < last && endsBefore(grid[first]!, lo)) first++;
+  while (hi !== undefined && first < last && beginsAfter(grid[last]!, hi)) last--;
+  return { first, last };
+}
+
+function endsBefore({ days }: Era, day: number): boolean {
+  return days.hi !== undefined && days.hi < day;
+}
+
+function beginsAfter({ days }: Era, day: number): boolean {
+  return days.lo !== undefined && days.lo > day;
 }
 
 function isFrom(year: number | undefined, from: number): boolean {

@@ -4,7 +4,7 @@ import type { LocatedPlace } from '../conventions/located-place.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
 import type { AnswerFlag } from './answer-flag.ts';
 import { type ComposedLag, composedLag } from './composed-lag.ts';
-import { type Era, erasOf } from './era-grid.ts';
+import { type Era, type EraSpan, eraSpan } from './era-grid.ts';
 import { hullOfLags } from './hull-of-lags.ts';
 import type { Lag, RouteLeg, RouteStretch } from './lag.ts';
 import { type RouteMap, routeMapOf, type Stop } from './route-map.ts';
@@ -17,8 +17,8 @@ import { type NamedLeg, routesBetween, type Way, waysBetween } from './ways-betw
  * over ports, reckoned from its length where no route covers a leg (flag ASSUMED). Within one town its own row alone
  * holds. Without coordinates of both places: 0 days to open (flag PLACE_UNKNOWN).
  *
- * Costs some 0.1 ms a stretch of days within which the same routes are valid; callers that ask much remember answers.
- * What is known of a place is remembered by object: pass the same object for the same place.
+ * Costs some 0.1 ms a stretch of days within which the same routes are valid, once for two places: what is known of
+ * places is remembered by object, so pass the same object for the same place.
  * @param window recorded days, without the early start of imprint years; not reversed
  */
 export function lagBetween(
@@ -34,21 +34,33 @@ export function lagBetween(
   const map = routeMapOf(conventions);
   const source = map.source(from, from.coordinates);
   const goal = map.destination(to, to.coordinates);
-  const parts = erasOf(map.grid, window).map(era => lagInEra(source, goal, era, map, conventions));
+  const { least, most, route, flags } = lagOfEras(source, goal, eraSpan(map.grid, window), map, conventions);
+  return { least, most, route: { ...route, stretches: clip(route.stretches, window) }, flags };
+}
+
+/** The lag over whole eras: the same for every window that touches them. Remembered by the two stops. */
+function lagOfEras(from: Stop, to: Stop, span: EraSpan, map: RouteMap, conventions: Conventions): Lag {
+  const known = map.lags(from, to);
+  const name = span.first * map.grid.length + span.last;
+  const before = known.get(name);
+  if (before !== undefined) return before;
+  const parts = map.grid.slice(span.first, span.last + 1).map(era => lagInEra(from, to, era, map, conventions));
   const stretches = joinEqual(parts.map(({ stretch }) => stretch));
   const flags = new Set<AnswerFlag>(parts.flatMap(part => part.flags));
-  if (from.country === undefined || to.country === undefined) flags.add('REGION_UNKNOWN');
-  return {
+  if (!from.hasCountry || !to.hasCountry) flags.add('REGION_UNKNOWN');
+  const lag = {
     ...hullOfLags(stretches),
     route: {
       from: from.name,
       to: to.name,
       by: [...new Set(stretches.map(inWords))].join('; '),
-      stretches: clip(stretches, window),
+      stretches,
       conventions: uses(new Set(parts.flatMap(part => part.keys)), conventions),
     },
     flags: [...flags],
   };
+  known.set(name, lag);
+  return lag;
 }
 
 /** The lag from a publisher to a buyer in the same town. */

@@ -6,6 +6,7 @@ import { regionContains } from '../conventions/regions.ts';
 import type { RouteEnd } from '../conventions/route-conventions.ts';
 import { type Era, eraGrid } from './era-grid.ts';
 import { greatCircle } from './great-circle.ts';
+import type { Lag } from './lag.ts';
 import { lagRegionOf } from './lag-region.ts';
 import type { LagDays } from './verdict.ts';
 
@@ -19,6 +20,7 @@ export interface Stop {
   readonly name: string;
   readonly coordinates: Coordinates;
   readonly landmass: Landmass | undefined;
+  readonly hasCountry: boolean;
   /** Kilometres by which the place may lie farther or nearer than its coordinates say. */
   readonly radius: number;
   readonly leaving: readonly DirectedRoute[];
@@ -34,6 +36,8 @@ export interface RouteMap {
   destination(place: LocatedPlace, coordinates: Coordinates): Stop;
   /** The ports of its landmass nearest to a stop, nearest first; the stop itself where its land has none. Remembered. */
   portsNear(stop: Stop): readonly Stop[];
+  /** Lags from one stop to another that are known already, by the eras they are for; for as long as both are in use. */
+  lags(from: Stop, to: Stop): Map<number, Lag>;
 }
 
 /** The route map of a set of conventions, made once. */
@@ -51,6 +55,7 @@ function makeRouteMap(conventions: Conventions): RouteMap {
     ),
     destination: remembered((place, coordinates) => stop(place, at(place, coordinates), landmassOf(place))),
     portsNear: remembered(place => nearest(place, harbours, count)),
+    lags: lagsKnown(),
   };
 }
 
@@ -70,9 +75,15 @@ function stopMaker(conventions: Conventions) {
     coordinates: centre,
     radius,
     landmass,
+    hasCountry: place.country !== undefined,
     leaving: routes.filter(({ from }) => contains(from, place)).map(({ route }) => route),
     arriving: new Set(routes.filter(({ to }) => contains(to, place)).map(({ route }) => route)),
   });
+}
+
+function lagsKnown(): RouteMap['lags'] {
+  const from = remembered((_: Stop) => remembered((__: Stop) => new Map<number, Lag>()));
+  return (source, goal) => from(source)(goal);
 }
 
 function contains(end: RouteEnd, place: LocatedPlace): boolean {

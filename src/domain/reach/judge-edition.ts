@@ -1,0 +1,111 @@
+import type { Conventions } from '../conventions/conventions.ts';
+import type { DayRange } from '../dates/day-bounds.ts';
+import { bestCandidate, type Judged, stayContradicts } from './best-candidate.ts';
+import { type Candidate, candidatesOf, type PartCandidates } from './candidates.ts';
+import { joinVerdicts } from './join-verdicts.ts';
+import type { ObjectDay, ReachEdition, ReachStay, ReachTarget, RecordedAccess } from './reach-edition-input.ts';
+import type { Reason } from './reach-outcome.ts';
+import { type StayCases, stayCases } from './stay-cases.ts';
+import { isReversed, type VerdictAndMargin } from './verdict.ts';
+
+/** The verdict on an edition with all that reasons are given from. */
+export interface JudgedEdition {
+  readonly headline: Answer;
+  readonly parts: readonly PartCandidates[];
+  readonly cases: StayCases;
+  /** Days of the object that are possible. */
+  readonly days: readonly ObjectDay[];
+}
+
+/** Why there is no possible case. */
+export interface Contradiction {
+  readonly contradiction: Reason;
+  readonly access?: RecordedAccess | undefined;
+}
+
+/** Judges an edition by every way it may have come, for every case of the stays and days of the object. */
+export function judgeEdition(
+  edition: ReachEdition,
+  target: ReachTarget,
+  conventions: Conventions,
+): JudgedEdition | Contradiction {
+  const contradiction = contradictionIn(edition, target);
+  if (contradiction !== undefined) return { contradiction };
+  const parts = candidatesOf(edition, target.stays, conventions);
+  const cases = stayCases(
+    target.stays.filter(stay => !stayContradicts(stay)),
+    conventions.get('stay.exactUpTo'),
+  );
+  const days = target.objectDay.filter(({ headline }) => !isReversed(headline));
+  const headline = answer(
+    parts,
+    cases,
+    days.map(day => day.headline),
+  );
+  if (headline !== undefined) return { headline, parts, cases, days };
+  return {
+    contradiction: { code: 'ACCESS_CONTRADICTS', message: 'somebody had it before it can have arrived there' },
+    access: parts.find(part => part.contradiction !== undefined)?.contradiction,
+  };
+}
+
+/** A verdict with the way that decides it. */
+export interface Answer extends VerdictAndMargin {
+  readonly decides: Candidate | undefined;
+}
+
+/** The verdict over all cases for the days of the object; undefined: there is no case. */
+export function answer(
+  parts: readonly PartCandidates[],
+  { cases, exact }: StayCases,
+  objectDays: readonly DayRange[],
+): Answer | undefined {
+  const judgedBy = (stays: readonly ReachStay[]) =>
+    joinVerdicts(
+      parts
+        .filter(({ contradiction }) => contradiction === undefined)
+        .flatMap(({ candidates }) => objectDays.map(day => bestOf(candidates.filter(isAmong(stays)), day))),
+    );
+  const judged = cases.map(judgedBy).filter(each => each !== undefined);
+  const joined = joinVerdicts(exact ? judged : bounded(judged));
+  if (joined === undefined) return undefined;
+  return { verdict: joined.verdict, margin: joined.margin, decides: joined.decides.decides.candidate };
+}
+
+/** Of the stays outside groups, then of all: in time by the first alone is in time, too late by all is too late. */
+function bounded<J extends VerdictAndMargin>(judged: readonly J[]): readonly J[] {
+  const [certain, all] = judged;
+  if (certain?.verdict === 'IN_EVERY_CASE') return [certain];
+  return all?.verdict === 'IN_NO_CASE' ? [all] : judged;
+}
+
+/** Nowhere to see it: too late, without room. */
+type Best = VerdictAndMargin & { readonly candidate: Candidate | undefined };
+
+function bestOf(candidates: readonly Candidate[], object: DayRange): Best {
+  const best: Judged | undefined = bestCandidate(candidates, object);
+  return best ?? { verdict: 'IN_NO_CASE', margin: {}, candidate: undefined };
+}
+
+/** An access of those asked about holds wherever they were. */
+function isAmong(stays: readonly ReachStay[]): (candidate: Candidate) => boolean {
+  return ({ stay, access }) => stays.includes(stay) || access?.byAsked === true;
+}
+
+function contradictionIn({ published }: ReachEdition, { objectDay, stays }: ReachTarget): Reason | undefined {
+  if (published.reckoned.length === 0) {
+    return { code: 'DATINGS_CONTRADICT', message: 'its recorded dates have no day in common' };
+  }
+  if (objectDay.every(({ headline }) => isReversed(headline))) {
+    return { code: 'OBJECT_CONTRADICTS', message: 'the recorded dates of the object have no day in common' };
+  }
+  const stay = stays.find(each => stayContradicts(each) && !hasRival(each, stays));
+  if (stay === undefined) return undefined;
+  return { code: 'STAY_CONTRADICTS', message: `the stay at ${stay.place.name} ended before it began` };
+}
+
+/** Whether its group leaves another possibility. */
+function hasRival({ group }: ReachStay, stays: readonly ReachStay[]): boolean {
+  if (group === undefined) return false;
+  return group.open || stays.some(each => each.group?.id === group.id && !stayContradicts(each));
+}

@@ -78,7 +78,9 @@ describe('a fault', () => {
     const bad = recordXml(2).replace('code="a"', 'code="\u0001"');
     const read = await readAll(collection(recordXml(1), bad, recordXml(3)));
     expect(numbers(read)).toEqual(['1', '2*', '3']);
-    expect(read.records[1]?.malformed).toMatch(/^the XML is not well-formed at line 4, column \d+: disallowed character$/);
+    expect(read.records[1]?.malformed).toMatch(
+      /^the XML is not well-formed at line 4, column \d+: disallowed character$/,
+    );
     expect(read.broken).toEqual([]);
   });
 

@@ -41,7 +41,7 @@ export function composeCli(config: Config, stopped: () => Promise<void>): CliCon
     world: systemWorld(),
     storePath: file => file ?? config.store,
     openDesk: (file, options) => openDesk(file ?? config.store, config, options),
-    serve: (desk, options) => serve(createApi(desk), options),
+    serve: (desk, options) => serve(createApi({ ...desk, limits: { time: config.questionLimit } }), options),
     stopped,
   };
 }

@@ -1,5 +1,5 @@
 import { makeId } from '../domain/model/id.ts';
-import type { AnyRow, Origin } from '../domain/model/row.ts';
+import type { AnyClaim, AnyRow, Origin } from '../domain/model/row.ts';
 import type { Bundle, IntendedLink, Intention } from '../intake/intention.ts';
 import type { AwaitedLink, GraphStore, OriginFound } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
@@ -7,7 +7,7 @@ import { addProblem, addRemark, emptyReport, type IntakeReport } from './intake-
 import { OriginCache, originKey } from './origin-cache.ts';
 import type { World } from './ports.ts';
 import { resolveNames } from './resolve-names.ts';
-import { reviseBundle } from './revise-bundle.ts';
+import { identity, reviseBundle } from './revise-bundle.ts';
 
 /** Records of a source that are written together, in one change set. */
 export const batchSize = 1000;
@@ -151,6 +151,20 @@ class IntakeRun {
     for (const added of revision.added) plan.added.add(added);
     plan.origins.push({ ...bundle.origin, id, digest: bundle.digest });
     this.#origins.set(bundle.origin, { id, digest: bundle.digest });
+    this.#link(await this.#newLinks(bundle.links, ids, revision.known), ids, plan);
+  }
+
+  /** Links of a record that came again which are neither made nor waiting yet. */
+  async #newLinks(
+    links: readonly IntendedLink[],
+    ids: ReadonlyMap<string, string>,
+    known: ReadonlySet<string>,
+  ): Promise<readonly IntendedLink[]> {
+    const waiting = await this.#store.awaited(links.map(link => link.target));
+    return links.filter((link, i) => {
+      const name = identity(resolveNames(link.row, ids) as AnyClaim);
+      return !known.has(name) && !waiting[i]!.some(({ claim }) => identity(claim as AnyClaim) === name);
+    });
   }
 
   /** Ids for all names of a bundle: of records recognised by their origin, else new ones; `fresh` are the new names. */

@@ -20,11 +20,23 @@ export async function locatedPlaces(
   return found;
 }
 
+/** The same object for the same place as long as it is in use much: what is reckoned of a place is remembered by object. */
 export function locatedPlace(place: RecordOf<'Place'>): LocatedPlace {
   const { latitude: lat, longitude: lon, country } = place;
-  return {
-    name: labelOf(place) ?? place.id,
+  const name = labelOf(place) ?? place.id;
+  const key = JSON.stringify([name, lat, lon, country]);
+  const known = places.get(key);
+  if (known !== undefined) return known;
+  const located = {
+    name,
     ...(lat === undefined || lon === undefined ? {} : { coordinates: { lat, lon } }),
     ...(country === undefined ? {} : { country }),
   };
+  if (places.size >= mostPlaces) places.clear();
+  places.set(key, located);
+  return located;
 }
+
+/** Places seen lately; by what they are, so that a changed place is another. */
+const places = new Map<string, LocatedPlace>();
+const mostPlaces = 5000;

@@ -7,26 +7,25 @@ import type { JudgedWindows } from './reach-windows.ts';
 
 type Tally = { -readonly [N in keyof VerdictCounts]: VerdictCounts[N] };
 
-export interface Tallies {
-  readonly total: VerdictCounts;
-  readonly byPlace: NonNullable<ReachCounts['byPlace']>;
-  readonly byDecade: NonNullable<ReachCounts['byDecade']>;
+/** How many editions have each verdict in all. */
+export function countVerdicts(judged: JudgedWindows): VerdictCounts {
+  const total = none();
+  for (const { outcome, count: editions } of judged.groups) add(total, outcome.verdict, editions);
+  for (const { outcome } of judged.single) add(total, outcome.verdict, 1);
+  return total;
 }
 
-/** How many editions have each verdict: in all, by place of issue, and by decade of the earliest day. */
-export function countTallies(judged: JudgedWindows): Tallies {
-  const total = none();
+/** The same by place of issue, and by decade of the earliest day. */
+export function countTallies(judged: JudgedWindows): Required<Pick<ReachCounts, 'byPlace' | 'byDecade'>> {
   const places = new Map<string | undefined, Tally>();
   const decades = new Map<number | undefined, Tally>();
   const count = (window: WindowKey, verdict: ReachVerdict, editions: number): void => {
-    add(total, verdict, editions);
     for (const place of placesOfWindow(window)) add(tallyOf(places, place), verdict, editions);
     add(tallyOf(decades, decadeOf(window.first)), verdict, editions);
   };
   for (const { window, outcome, count: editions } of judged.groups) count(window, outcome.verdict, editions);
   for (const { window, outcome } of judged.single) count(window, outcome.verdict, 1);
   return {
-    total,
     byPlace: [...places]
       .map(([place, tally]) => ({ place, ...tally }))
       .sort((a, b) => sum(b) - sum(a) || compareText(a.place ?? '', b.place ?? '')),

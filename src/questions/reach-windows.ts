@@ -1,8 +1,8 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
-import type { LocatedPlace } from '../domain/conventions/located-place.ts';
+import { editionVerdicts } from '../domain/reach/edition-verdicts.ts';
 import { regularWindow } from '../domain/reach/published-window.ts';
-import type { ReachEdition } from '../domain/reach/reach-edition-input.ts';
-import { verdictOfEdition } from '../domain/reach/verdict-of-edition.ts';
+import type { Outlet, ReachEdition } from '../domain/reach/reach-edition-input.ts';
+
 import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
 import { outletsOfProfile } from './edition-outlets.ts';
 import { locatedPlaces } from './located-places.ts';
@@ -34,14 +34,12 @@ export async function judgeWindows(
   conventions: Conventions,
 ): Promise<JudgedWindows> {
   const found = await store.windowGroups(filter);
-  const placeIds = new Set(
-    found.groups.flatMap(({ profile }) => outletsOfProfile(profile).map(outlet => outlet.place)),
-  );
-  const places = await locatedPlaces(store, placeIds);
-  const groups = found.groups.map(({ count, ...window }) => ({
+  const verdictOn = editionVerdicts(target, conventions);
+  const outletsOf = await outletsOfProfiles(store, new Set(found.groups.map(group => group.profile)));
+  const groups = found.groups.map(window => ({
     window,
-    outcome: verdictOfEdition(editionOfWindow(window, places, conventions), target, conventions),
-    count,
+    outcome: verdictOn(editionOfWindow(window, outletsOf(window.profile), conventions)),
+    count: window.count,
   }));
   const irregular = found.irregular === 0 ? [] : await store.irregularEditions(filter);
   const single: JudgedWindows['single'][number][] = [];
@@ -52,19 +50,31 @@ export async function judgeWindows(
       const window = windows[i];
       const input = inputs[i];
       if (window === undefined || input === undefined) return;
-      single.push({ edition, window, outcome: verdictOfEdition(input.edition, target, conventions) });
+      single.push({ edition, window, outcome: verdictOn(input.edition) });
     });
   }
   return { groups, single };
 }
 
-function editionOfWindow(
-  window: WindowKey,
-  places: ReadonlyMap<string, LocatedPlace>,
-  conventions: Conventions,
-): ReachEdition {
-  return {
-    published: regularWindow({ lo: window.first, hi: window.last }, window.dateClass, conventions),
-    outlets: outletsOfProfile(window.profile).map(({ kind, place }) => ({ kind, place: places.get(place) })),
-  };
+async function outletsOfProfiles(
+  store: GraphStore,
+  profiles: ReadonlySet<string>,
+): Promise<(profile: string) => readonly Outlet[]> {
+  const named = [...profiles].map(profile => ({ profile, outlets: outletsOfProfile(profile) }));
+  const places = await locatedPlaces(
+    store,
+    named.flatMap(({ outlets }) => outlets.map(outlet => outlet.place)),
+  );
+  const known = new Map(
+    named.map(({ profile, outlets }) => [
+      profile,
+      outlets.map(({ kind, place }) => ({ kind, place: places.get(place) })),
+    ]),
+  );
+  return profile => known.get(profile) ?? [];
+}
+
+function editionOfWindow(window: WindowKey, outlets: readonly Outlet[], conventions: Conventions): ReachEdition {
+  const { first: lo, last: hi, dateClass } = window;
+  return { published: regularWindow({ lo, hi }, dateClass, conventions), outlets };
 }

@@ -6,7 +6,7 @@ import { defaultBasis, type Grounds, inTimeCaution, recordedClaimsCaution } from
 import type { Page } from './page.ts';
 import type { Reach, ReachAsked, ReachCounts, ReachPosition, ReachRow } from './questions.ts';
 import { type BucketOrder, bucketsInOrder, pageOfBuckets } from './reach-buckets.ts';
-import { countTallies } from './reach-counts.ts';
+import { countTallies, countVerdicts } from './reach-counts.ts';
 import { reachRows } from './reach-rows.ts';
 import { reachTarget } from './reach-target.ts';
 import { pageByTitle } from './reach-title-order.ts';
@@ -61,9 +61,8 @@ function checkedFilter(filter: EditionFilter): EditionFilter {
 }
 
 function counts(judged: JudgedWindows, rows: readonly ReachRow[], tallies: boolean): ReachCounts {
-  const { total, byPlace, byDecade } = countTallies(judged);
   const differOnPage = rows.filter(row => row.verdict !== row.recorded.verdict).length;
-  return { ...total, ...(tallies ? { byPlace, byDecade } : {}), differOnPage };
+  return { ...countVerdicts(judged), ...(tallies ? countTallies(judged) : {}), differOnPage };
 }
 
 function grounds(targetClaims: readonly string[], rows: readonly ReachRow[]): Grounds {

@@ -13,6 +13,8 @@ export interface Revision {
   readonly added: readonly string[];
   /** Ids of rows that differ from the source and were changed here since. */
   readonly differing: readonly string[];
+  /** Identities of the claims of the source that are there, links to other records among them. */
+  readonly known: ReadonlySet<string>;
 }
 
 const aboutEditions = linkKinds.filter(
@@ -36,6 +38,7 @@ export async function reviseBundle(
   const sources = new Set(rows.flatMap(row => ('evidence' in row ? (row.evidence ?? []) : []).map(e => e.reference)));
   const ofSource = claims.filter(claim => claim.evidence?.some(e => sources.has(e.reference)) === true);
   const old = new Map<string, Stamped<AnyRow>>(ofSource.map(claim => [identity(claim), claim]));
+  const known = new Set(old.keys());
   const untouched = await untouchedIds(store, [...(stored === undefined ? [] : [stored]), ...ofSource]);
 
   const changed: AnyRow[] = [];
@@ -69,7 +72,7 @@ export async function reviseBundle(
       withdrawnBecause: 'no longer in the record of the source',
     } as AnyRow);
   }
-  return { rows: changed, added, differing };
+  return { rows: changed, added, differing, known };
 }
 
 /** Links between records are made when both are there; they are not among the rows of a bundle. */
@@ -77,7 +80,8 @@ function isAwaitedKind(kind: string): boolean {
   return kind === 'EditionDescent' || kind === 'PartOf';
 }
 
-function identity(claim: AnyClaim): string {
+/** By what a claim of a source is recognised when its record comes again. */
+export function identity(claim: AnyClaim): string {
   const evidence = claim.evidence?.[0];
   return `${claim.kind}\n${evidence?.reference ?? ''}\n${evidence?.locator ?? ''}`;
 }

@@ -212,6 +212,16 @@ describe('an intake', () => {
     expect(descents).toHaveLength(1);
   });
 
+  test('makes a link once that a changed record brings', async () => {
+    const store = memoryStore();
+    await take(store, [record('1', 'Views', '1764'), record('2', 'Views', '1770')]);
+    const changed = { ...record('2', 'Views', '1770', '1'), digest: 'linked' };
+    expect(await take(store, [changed])).toMatchObject({ edited: 1, linksMade: 1 });
+    expect(await take(store, [{ ...changed, digest: 'linked again' }])).toMatchObject({ edited: 1, linksMade: 0 });
+    const waiting = { ...record('2', 'Views', '1770', '9'), digest: 'waits' };
+    expect(await take(store, [waiting])).toMatchObject({ linksMade: 0, linksAwaited: 0 });
+  });
+
   test('works everything out and writes nothing when it is dry', async () => {
     const store = memoryStore();
     const report = await applyIntake(store, testWorld(), from([record('1', 'Views', '1764')]), emptyReport('run'), {

@@ -19,7 +19,8 @@ export interface Judged extends VerdictAndMargin {
 export function bestCandidate(candidates: readonly Candidate[], object: DayRange): Judged | undefined {
   let best: Judged | undefined;
   for (const candidate of candidates) {
-    const judged = { ...judge(candidate, object), candidate };
+    const { verdict, margin } = judge(candidate, object);
+    const judged = { verdict, margin, candidate };
     if (best === undefined || isBetter(judged, best)) best = judged;
   }
   return best;
@@ -33,23 +34,24 @@ export function stayContradicts({ from, to }: ReachStay): boolean {
 }
 
 function judge({ arrived, stay }: Candidate, object: DayRange): VerdictAndMargin {
+  let every = room(object.lo, arrived.hi);
+  let some = room(object.hi, arrived.lo);
   const { from, to } = inOrder(stay);
-  const every = [room(object.lo, arrived.hi)];
-  const some = [room(object.hi, arrived.lo)];
   if (to !== undefined) {
-    every.push(room(to.lo, arrived.hi));
-    some.push(room(to.hi, arrived.lo));
+    every = leastOfBoth(every, room(to.lo, arrived.hi));
+    some = leastKnown(some, room(to.hi, arrived.lo));
   }
   if (from !== undefined) {
-    every.push(room(object.lo, from.hi));
-    some.push(room(object.hi, from.lo));
+    every = leastOfBoth(every, room(object.lo, from.hi));
+    some = leastKnown(some, room(object.hi, from.lo));
   }
-  return verdictOfMargin({ every: leastOfAll(every), some: leastKnown(some) });
+  return verdictOfMargin({ every, some });
 }
 
 /** A stay began no later than it ended, which narrows both. */
-function inOrder({ from, to }: ReachStay): Pick<ReachStay, 'from' | 'to'> {
-  if (from === undefined || to === undefined) return { from, to };
+function inOrder(stay: ReachStay): Pick<ReachStay, 'from' | 'to'> {
+  const { from, to } = stay;
+  if (from === undefined || to === undefined) return stay;
   const began = { lo: from.lo, hi: from.hi === undefined || lessThan(to.hi, from.hi) ? to.hi : from.hi };
   const ended = { lo: to.lo === undefined || lessThan(to.lo, from.lo) ? from.lo : to.lo, hi: to.hi };
   return { from: began, to: ended };
@@ -59,14 +61,13 @@ function lessThan(a: number | undefined, b: number | undefined): boolean {
   return a !== undefined && b !== undefined && a < b;
 }
 
-/** Each must be known for the whole to be. */
-function leastOfAll(rooms: readonly (number | undefined)[]): number | undefined {
-  return rooms.includes(undefined) ? undefined : leastKnown(rooms);
+/** Both must be known for the whole to be. */
+function leastOfBoth(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? undefined : Math.min(a, b);
 }
 
-function leastKnown(rooms: readonly (number | undefined)[]): number | undefined {
-  const known = rooms.filter(each => each !== undefined);
-  return known.length === 0 ? undefined : Math.min(...known);
+function leastKnown(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? (a ?? b) : Math.min(a, b);
 }
 
 const ranks = { IN_EVERY_CASE: 2, IN_SOME_CASES: 1, IN_NO_CASE: 0, CONTRADICTORY: -1 } as const;

@@ -2,6 +2,7 @@ import type { Conventions } from '../conventions/conventions.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
 import { hullOf } from '../dates/day-ranges.ts';
 import type { Lag } from './lag.ts';
+import type { lagBetween } from './lag-between.ts';
 import { outletLag, usableOutlets } from './outlet-lag.ts';
 import type { PublishedWindow } from './published-window.ts';
 import type { Outlet, ReachEdition, ReachStay, RecordedAccess } from './reach-edition-input.ts';
@@ -29,18 +30,23 @@ export interface PartCandidates {
   readonly contradiction?: RecordedAccess | undefined;
 }
 
-/** All ways for each range of the reckoned days, in their order. */
+/**
+ * All ways for each range of the reckoned days, in their order.
+ * @param between how the lag between places is found: as `lagBetween` does it
+ */
 export function candidatesOf(
   edition: ReachEdition,
   stays: readonly ReachStay[],
   conventions: Conventions,
+  between: typeof lagBetween,
 ): readonly PartCandidates[] {
   const { within } = conventions.get('route.sameTown');
+  const outlets = usableOutlets(edition.outlets);
   return edition.published.reckoned.map(part => {
     const recorded = recordedWithin(edition.published, part);
     const ways = stays.flatMap(stay =>
-      usableOutlets(edition.outlets).map(outlet => {
-        const lag = outletLag(outlet, stay.place, recorded, conventions);
+      outlets.map(outlet => {
+        const lag = outletLag(outlet, stay.place, recorded, conventions, between);
         return { outlet, stay, lag, arrived: arrival(part, lag), shown: arrival(recorded, lag) };
       }),
     );

@@ -11,6 +11,7 @@ export function joinVerdicts<J extends VerdictAndMargin>(
   const cases = judged.filter(({ verdict }) => verdict !== 'CONTRADICTORY');
   const [first, ...others] = cases;
   if (first === undefined) return undefined;
+  if (others.length === 0) return { verdict: first.verdict, margin: first.margin, decides: first };
   const same = others.every(({ verdict }) => verdict === first.verdict);
   const verdict = same ? first.verdict : 'IN_SOME_CASES';
   const least = others.reduce((a, b) => (everyOf(b) < everyOf(a) ? b : a), first);

@@ -3,6 +3,7 @@ import type { DayRange } from '../dates/day-bounds.ts';
 import { bestCandidate, type Judged, stayContradicts } from './best-candidate.ts';
 import { type Candidate, candidatesOf, type PartCandidates } from './candidates.ts';
 import { joinVerdicts } from './join-verdicts.ts';
+import { lagBetween } from './lag-between.ts';
 import type { ObjectDay, ReachEdition, ReachStay, ReachTarget, RecordedAccess } from './reach-edition-input.ts';
 import type { Reason } from './reach-outcome.ts';
 import { type StayCases, stayCases } from './stay-cases.ts';
@@ -23,31 +24,39 @@ export interface Contradiction {
   readonly access?: RecordedAccess | undefined;
 }
 
-/** Judges an edition by every way it may have come, for every case of the stays and days of the object. */
-export function judgeEdition(
-  edition: ReachEdition,
+/**
+ * Judges editions by every way they may have come, for every case of the stays and days of the object. What depends on
+ * the target alone is worked once.
+ * @param between how the lag between places is found: as `lagBetween` does it
+ */
+export function editionJudge(
   target: ReachTarget,
   conventions: Conventions,
-): JudgedEdition | Contradiction {
-  const contradiction = contradictionIn(edition, target);
-  if (contradiction !== undefined) return { contradiction };
-  const parts = candidatesOf(edition, target.stays, conventions);
+  between: typeof lagBetween = lagBetween,
+): (edition: ReachEdition) => JudgedEdition | Contradiction {
+  const impossible = contradictionIn(target);
   const cases = stayCases(
     target.stays.filter(stay => !stayContradicts(stay)),
     conventions.get('stay.exactUpTo'),
   );
   const days = target.objectDay.filter(({ headline }) => !isReversed(headline));
-  const headline = answer(
-    parts,
-    cases,
-    days.map(day => day.headline),
-  );
-  if (headline !== undefined) return { headline, parts, cases, days };
-  return {
-    contradiction: { code: 'ACCESS_CONTRADICTS', message: 'somebody had it before it can have arrived there' },
-    access: parts.find(part => part.contradiction !== undefined)?.contradiction,
+  const headlines = days.map(day => day.headline);
+  return edition => {
+    if (edition.published.reckoned.length === 0) return noDay;
+    if (impossible !== undefined) return { contradiction: impossible };
+    const parts = candidatesOf(edition, target.stays, conventions, between);
+    const headline = answer(parts, cases, headlines);
+    if (headline !== undefined) return { headline, parts, cases, days };
+    return {
+      contradiction: { code: 'ACCESS_CONTRADICTS', message: 'somebody had it before it can have arrived there' },
+      access: parts.find(part => part.contradiction !== undefined)?.contradiction,
+    };
   };
 }
+
+const noDay: Contradiction = {
+  contradiction: { code: 'DATINGS_CONTRADICT', message: 'its recorded dates have no day in common' },
+};
 
 /** A verdict with the way that decides it. */
 export interface Answer extends VerdictAndMargin {
@@ -92,10 +101,7 @@ function isAmong(stays: readonly ReachStay[]): (candidate: Candidate) => boolean
   return ({ stay, access }) => stays.includes(stay) || access?.byAsked === true;
 }
 
-function contradictionIn({ published }: ReachEdition, { objectDay, stays }: ReachTarget): Reason | undefined {
-  if (published.reckoned.length === 0) {
-    return { code: 'DATINGS_CONTRADICT', message: 'its recorded dates have no day in common' };
-  }
+function contradictionIn({ objectDay, stays }: ReachTarget): Reason | undefined {
   if (objectDay.every(({ headline }) => isReversed(headline))) {
     return { code: 'OBJECT_CONTRADICTS', message: 'the recorded dates of the object have no day in common' };
   }

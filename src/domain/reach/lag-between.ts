@@ -27,6 +27,20 @@ export function lagBetween(
   window: DayRange,
   conventions: Conventions,
 ): Lag {
+  const { least, most, route, flags } = lagOverEras(from, to, window, conventions);
+  return { least, most, route: { ...route, stretches: clip(route.stretches, window) }, flags };
+}
+
+/**
+ * The same lag, with the stretches of its route not cut to the window: one object for all windows within the same
+ * stretches, so that asking again costs next to nothing.
+ */
+export function lagOverEras(
+  from: LocatedPlace | undefined,
+  to: LocatedPlace,
+  window: DayRange,
+  conventions: Conventions,
+): Lag {
   if (from !== undefined && sameTown(from, to, conventions.get('route.sameTown').within)) {
     return lagInTown(from, to, window, conventions);
   }
@@ -34,8 +48,7 @@ export function lagBetween(
   const map = routeMapOf(conventions);
   const source = map.source(from, from.coordinates);
   const goal = map.destination(to, to.coordinates);
-  const { least, most, route, flags } = lagOfEras(source, goal, eraSpan(map.grid, window), map, conventions);
-  return { least, most, route: { ...route, stretches: clip(route.stretches, window) }, flags };
+  return lagOfEras(source, goal, eraSpan(map.grid, window), map, conventions);
 }
 
 /** The lag over whole eras: the same for every window that touches them. Remembered by the two stops. */

@@ -13,9 +13,18 @@ export function usableOutlets(outlets: readonly Outlet[]): readonly Outlet[] {
   return usable.length === 0 ? [{ kind: 'PUBLISHER' }] : usable;
 }
 
-/** From the first day for sale to the arrival by way of an outlet; a bookseller first has it himself. */
-export function outletLag({ kind, place }: Outlet, to: LocatedPlace, window: DayRange, conventions: Conventions): Lag {
-  const onward = lagBetween(place, to, window, conventions);
+/**
+ * From the first day for sale to the arrival by way of an outlet; a bookseller first has it himself.
+ * @param between how the lag between places is found: as `lagBetween` does it
+ */
+export function outletLag(
+  { kind, place }: Outlet,
+  to: LocatedPlace,
+  window: DayRange,
+  conventions: Conventions,
+  between: typeof lagBetween = lagBetween,
+): Lag {
+  const onward = between(place, to, window, conventions);
   if (kind === 'PUBLISHER' || place === undefined) return onward;
   if (sameTown(place, to, conventions.get('route.sameTown').within)) return onward;
   const own = lagInTown(place, place, window, conventions);

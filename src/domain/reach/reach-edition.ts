@@ -2,7 +2,7 @@ import type { ConventionUse } from '../conventions/convention-use.ts';
 import type { ConventionKey, Conventions } from '../conventions/conventions.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
 import type { AnswerFlag } from './answer-flag.ts';
-import { type Answer, answer, type Contradiction, judgeEdition } from './judge-edition.ts';
+import { type Answer, answer, type Contradiction, editionJudge } from './judge-edition.ts';
 import { aheadKey } from './published-window.ts';
 import type { ObjectDay, ReachEdition, ReachTarget } from './reach-edition-input.ts';
 import type { ReachOutcome } from './reach-outcome.ts';
@@ -15,7 +15,7 @@ import { contradictory } from './verdict.ts';
  * alone, so that it may be worked once for all editions of the same outlets and window. Linear in outlets times stays.
  */
 export function reachEdition(edition: ReachEdition, target: ReachTarget, conventions: Conventions): ReachOutcome {
-  const judged = judgeEdition(edition, target, conventions);
+  const judged = editionJudge(target, conventions)(edition);
   if ('contradiction' in judged) return contradicted(edition, target, judged);
   const { headline, parts, cases, days } = judged;
   const marked = days.some(day => day.cautious !== undefined);

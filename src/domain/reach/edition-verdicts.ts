@@ -1,0 +1,17 @@
+import type { Conventions } from '../conventions/conventions.ts';
+import { editionJudge } from './judge-edition.ts';
+import { lagOverEras } from './lag-between.ts';
+import type { ReachEdition, ReachTarget } from './reach-edition-input.ts';
+import { contradictory, type VerdictAndMargin } from './verdict.ts';
+
+/** The verdict and room that `reachEdition` gives, without reasons, flags and route: for judging many. */
+export function editionVerdicts(
+  target: ReachTarget,
+  conventions: Conventions,
+): (edition: ReachEdition) => VerdictAndMargin {
+  const judge = editionJudge(target, conventions, lagOverEras);
+  return edition => {
+    const judged = judge(edition);
+    return 'contradiction' in judged ? contradictory : judged.headline;
+  };
+}

@@ -3,13 +3,14 @@
  * with the sides interleaved; then memory and write-ahead log over a file ten times as long. Prints a table and writes
  * tests/bench/results/intake.json with date and commit. Without Python and pymarc the rate stands alone.
  */
-import { execFileSync, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { repeatMarcxml } from '../support/repeat-marcxml.ts';
 import { outsideFiles } from './outside-files.ts';
 import { writeResult } from './result.ts';
+import { type Taken, takeIntake } from './take-intake.ts';
 
 const rounds = Number(process.env['ROUNDS'] ?? 3);
 const long = process.env['LONG'] !== '0';
@@ -54,36 +55,12 @@ if (long) {
 rmSync(folder, { recursive: true, force: true });
 writeResult('intake', result);
 
-/** One intake in a process of its own; memory is its peak resident set, log the longest write-ahead log seen. */
-async function take(file: string, name: string): Promise<{ rate: number; memory: number; log: number }> {
+/** Into a store that is removed again. */
+async function take(file: string, name: string): Promise<Taken> {
   const store = join(folder, `${name}.store`);
-  const main = new URL('../../src/main.ts', import.meta.url).pathname;
-  const child = spawn(process.execPath, [main, 'intake', 'marcxml', file, '--store', store, '--json'], {
-    stdio: ['ignore', 'pipe', 'ignore'],
-  });
-  let memory = 0;
-  let log = 0;
-  const watch = setInterval(() => {
-    memory = Math.max(memory, residentMegabytes(child.pid!));
-    log = Math.max(log, (statSync(`${store}-wal`, { throwIfNoEntry: false })?.size ?? 0) / 1e6);
-  }, 100);
-  let text = '';
-  child.stdout.on('data', chunk => (text += chunk));
-  const code = await new Promise(resolve => child.on('close', resolve));
-  clearInterval(watch);
+  const taken = await takeIntake(file, store);
   rmSync(store, { force: true });
-  if (code !== 0 && text === '') throw new Error(`the intake ended with ${String(code)}`);
-  const report = JSON.parse(text) as { records: number; seconds: number };
-  return { rate: report.records / report.seconds, memory: Math.round(memory), log: Math.round(log) };
-}
-
-/** Peak resident set of a process so far, from the system. */
-function residentMegabytes(pid: number): number {
-  try {
-    return Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1] ?? 0) / 1024;
-  } catch {
-    return 0;
-  }
+  return taken;
 }
 
 function pythonWithPymarc(): string | undefined {

@@ -1,4 +1,6 @@
 import { randomBytes } from 'node:crypto';
+import { mkdir } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { createApi } from './api/create-api.ts';
 import { serve } from './api/serve.ts';
 import type { CliContext, Desk } from './cli/context.ts';
@@ -7,6 +9,7 @@ import { askStore } from './questions/ask-store.ts';
 import type { World } from './questions/ports.ts';
 import { checkedGraphStore } from './store/checked-graph-store.ts';
 import { openSqliteStore } from './store/sqlite/open.ts';
+import { claimServing } from './store/sqlite/serve-lock.ts';
 
 /** The world as it is: the system's clock, and its source of randomness, read in stretches since a call costs as much as a hundred ids. */
 export function systemWorld(): World {
@@ -28,6 +31,7 @@ export async function openDesk(
   config: Config,
   options: { readonly create?: boolean } = {},
 ): Promise<Desk> {
+  if (options.create === true) await mkdir(dirname(file), { recursive: true });
   const store = checkedGraphStore(
     await openSqliteStore(file, { create: options.create === true, questionLimit: config.questionLimit }),
   );
@@ -39,6 +43,10 @@ export function composeCli(config: Config, stopped: () => Promise<void>): CliCon
   return {
     process,
     world: systemWorld(),
+    claimServing: async file => {
+      await mkdir(dirname(file ?? config.store), { recursive: true });
+      return claimServing(file ?? config.store);
+    },
     storePath: file => file ?? config.store,
     openDesk: (file, options) => openDesk(file ?? config.store, config, options),
     serve: (desk, options) => serve(createApi({ ...desk, limits: { time: config.questionLimit } }), options),

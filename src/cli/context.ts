@@ -25,6 +25,8 @@ export interface CliContext extends CommandContext {
   /** Opens a store, making the file if it is not there and `create` is set. */
   openDesk(file: string | undefined, options?: { readonly create?: boolean }): Promise<Desk>;
   serve(desk: Desk, options: { readonly host: string; readonly port: number }): Promise<Served>;
+  /** Claims a store for serving: @throws STORE_BUSY if another process serves it. @returns ends the claim */
+  claimServing(file: string | undefined): Promise<() => void>;
   /** Path the store would be opened at. */
   storePath(file: string | undefined): string;
   /** Resolves when the process is asked to stop. */

@@ -1,6 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { mkdir, readdir, rm } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { invariant } from '../errors.ts';
 import { readGraphFile } from '../intake/graph/read-graph-file.ts';
 import { applyGraphFile } from '../questions/apply-graph-file.ts';
@@ -9,10 +9,15 @@ import type { CliContext, Desk } from './context.ts';
 
 const demoFolder = resolve(import.meta.dirname, '../../demo-graph');
 
+/** Where the demo world is kept: under the working folder. */
+export function demoStore(): string {
+  return resolve('.store', 'demo.store');
+}
+
 /** The demo world in a fresh store under `.store/` of the working folder: what was tried in it before is gone. */
 export async function openDemo(context: CliContext): Promise<Desk> {
-  const file = resolve('.store', 'demo.store');
-  await mkdir(resolve('.store'), { recursive: true });
+  const file = demoStore();
+  await mkdir(dirname(file), { recursive: true });
   for (const suffix of ['', '-wal', '-shm']) await rm(file + suffix, { force: true });
   const desk = await context.openDesk(file, { create: true });
   await takeDemo(context, desk);

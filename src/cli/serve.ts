@@ -1,6 +1,6 @@
 import { buildCommand } from '@stricli/core';
 import type { CliContext } from './context.ts';
-import { openDemo } from './demo.ts';
+import { demoStore, openDemo } from './demo.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 
 interface ServeFlags extends Pick<CommonFlags, 'store'> {
@@ -34,6 +34,8 @@ export const serve = buildCommand<ServeFlags, [], CliContext>({
     },
   },
   async func(flags) {
+    const file = flags.demo === true ? demoStore() : flags.store;
+    const endClaim = await this.claimServing(file);
     const desk = flags.demo === true ? await openDemo(this) : await this.openDesk(flags.store, { create: true });
     try {
       const served = await this.serve(desk, { host: flags.host, port: flags.port });
@@ -45,6 +47,7 @@ export const serve = buildCommand<ServeFlags, [], CliContext>({
       await served.stop();
     } finally {
       await desk.store.close();
+      endClaim();
     }
   },
 });

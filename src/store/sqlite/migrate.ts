@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { foldVersion } from '../../domain/text/fold.ts';
 import { PlatestemmaError } from '../../errors.ts';
@@ -6,6 +6,12 @@ import { applicationId, schemaNumber } from './schema-text.ts';
 import { sqliteError } from './sqlite-error.ts';
 
 const migrations = ['0001-graph.sql'] as const;
+
+/**
+ * Bytes of the smallest page: https://www.sqlite.org/fileformat.html, 1.2. A smaller file is no database, but SQLite
+ * may take it for an empty one and write over it.
+ */
+const smallestDatabase = 512;
 
 /**
  * Opens the file for writing and brings it to the newest schema, in one transaction: half a migration cannot stay.
@@ -18,6 +24,8 @@ export function openAndMigrate(file: string, create: boolean): DatabaseSync {
       `there is no store at "${file}": take something in first, or name another with --store`,
     );
   }
+  const size = statSync(file, { throwIfNoEntry: false })?.size ?? 0;
+  if (size > 0 && size < smallestDatabase) throw new PlatestemmaError('STORE_NOT_OURS', `"${file}" is no database`);
   let database: DatabaseSync | undefined;
   try {
     database = new DatabaseSync(file, { timeout: 5000 });
@@ -57,7 +65,8 @@ export function checkSchema(database: DatabaseSync, file: string): number {
 }
 
 function migrate(database: DatabaseSync, file: string): void {
-  const isNew = pragma(database, 'application_id') === 0 && count(database) === 0;
+  const isBare = pragma(database, 'application_id') === 0 && pragma(database, 'user_version') === 0;
+  const isNew = isBare && count(database) === 0;
   if (!isNew && checkSchema(database, file) === schemaNumber) return;
   database.exec('PRAGMA journal_mode = WAL');
   database.exec('BEGIN IMMEDIATE');

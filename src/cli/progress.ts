@@ -3,12 +3,14 @@ export class Progress {
   readonly #stream: { write(text: string): void; readonly isTTY?: boolean };
   readonly #total: number | undefined;
   readonly #started = performance.now();
-  #said = -Infinity;
+  #said: number;
 
   /** @param total units in all, where they are known: then the time left is told too */
   constructor(stream: { write(text: string): void; readonly isTTY?: boolean }, total: number | undefined) {
     this.#stream = stream;
     this.#total = total;
+    // What is done at once needs no line in a pipe.
+    this.#said = stream.isTTY === true ? -Infinity : this.#started;
   }
 
   /** @param done units dealt with so far, of `total` */

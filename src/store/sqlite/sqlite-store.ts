@@ -9,7 +9,7 @@ import type { ChangeSetRow, FactNumbers, OriginPair, WindowRow } from './reader.
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
 import type { FoundWords } from './search-reader.ts';
-import type { WorkerClient } from './worker-client.ts';
+import type { StoreCalls } from './worker-client.ts';
 import type { WrittenBatch } from './writer.ts';
 
 /** How long a question may take in the reader of what is bounded, in milliseconds. */
@@ -19,14 +19,14 @@ const matchClasses: readonly port.MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS',
 
 /** The near side of the engine: turns what the port speaks of into what crosses to the threads, and back. */
 export class SqliteStore implements port.GraphStore {
-  readonly #writer: WorkerClient;
+  readonly #writer: StoreCalls;
   /** For what is bounded by the list it is asked for. */
-  readonly #quick: WorkerClient;
+  readonly #quick: StoreCalls;
   /** For what may look at the whole store. */
-  readonly #long: WorkerClient;
+  readonly #long: StoreCalls;
   readonly #limit: number;
 
-  constructor(writer: WorkerClient, quick: WorkerClient, long: WorkerClient, limit: number) {
+  constructor(writer: StoreCalls, quick: StoreCalls, long: StoreCalls, limit: number) {
     this.#writer = writer;
     this.#quick = quick;
     this.#long = long;

@@ -19,11 +19,18 @@ interface Waiting {
   timer: NodeJS.Timeout | undefined;
 }
 
+/** What answers the calls of a store: a thread. */
+export interface StoreCalls {
+  readonly isClosed: boolean;
+  call<T>(name: string, args: readonly unknown[], limit?: number): Promise<T>;
+  close(): Promise<void>;
+}
+
 /**
  * The near side of a store thread: starts it when it is first needed, sends one call at a time in the order in which
  * they were made, and replaces a thread that does not end a call in time.
  */
-export class WorkerClient {
+export class WorkerClient implements StoreCalls {
   readonly #file: string;
   readonly #role: WorkerData['role'];
   readonly #stop = new Int32Array(new SharedArrayBuffer(4));

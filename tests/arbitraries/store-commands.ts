@@ -1,0 +1,209 @@
+import fc from 'fast-check';
+import type { AnyRow, Origin } from '../../src/domain/model/row.ts';
+import { foldTokens, sortKey } from '../../src/domain/text/fold.ts';
+import type { EditionFilter, EditionWindow, GraphStore, WindowKey } from '../../src/store/graph-store.ts';
+import {
+  appearance,
+  batchOf,
+  copying,
+  depiction,
+  edition,
+  imprint,
+  place,
+  plate,
+  work,
+} from '../support/store-rows.ts';
+
+/** Something to do with a store: a change, or a question with an answer that can be compared as text. */
+export interface StoreCommand {
+  readonly says: string;
+  readonly run: (store: GraphStore) => Promise<unknown>;
+}
+
+export function storeCommands(): fc.Arbitrary<readonly StoreCommand[]> {
+  const command = fc.oneof({ weight: 2, arbitrary: writes() }, { weight: 3, arbitrary: questions() });
+  return fc.array(command, { minLength: 4, maxLength: 14, size: 'max' });
+}
+
+const names = ['a', 'b', 'c', 'd'] as const;
+const name = fc.constantFrom(...names);
+const words = fc.constantFrom(
+  'dog',
+  'dogs',
+  'dog at gate',
+  'the gate',
+  'Ärmel',
+  'hen',
+  '花鳥図',
+  'a dog in a house',
+  '𠮷野',
+);
+const ids = fc.constantFrom(
+  ...['work', 'edition', 'place', 'plate', 'imprint', 'copying', 'depiction', 'appearance'].flatMap(kind =>
+    names.map(n => `${kind}-of-${n}`),
+  ),
+);
+const asOf = fc.option(fc.nat(8), { nil: undefined });
+const claimBase = fc.record(
+  {
+    standing: fc.constantFrom('STANDING', 'WITHDRAWN'),
+    stance: fc.constantFrom('HELD', 'WEIGHED', 'REJECTED'),
+    certainty: fc.constantFrom('CERTAIN', 'POSSIBLE', 'DOUBTFUL'),
+  },
+  { requiredKeys: [] },
+);
+const form = fc.constantFrom('BOOK', 'ANNUAL');
+const language = fc.constantFrom('de', 'fr');
+const iconclass = fc.constantFrom('2', '25F', '25F3', '25F36', '34B11');
+
+const row: fc.Arbitrary<AnyRow> = fc.oneof(
+  fc
+    .tuple(name, fc.record({ form, labels: fc.array(fc.record({ text: words })) }, { requiredKeys: [] }))
+    .map(([n, more]) => work(n, more)),
+  fc
+    .tuple(
+      name,
+      name,
+      fc.record(
+        {
+          title: words,
+          illustrated: fc.boolean(),
+          languages: fc.array(language),
+          columns: fc.dictionary(words, words),
+        },
+        { requiredKeys: ['title'] },
+      ),
+    )
+    .map(([n, w, more]) => edition(n, { work: `work-of-${w}`, ...more })),
+  fc
+    .tuple(name, fc.record({ latitude: fc.double({ min: -90, max: 90, noNaN: true }) }, { requiredKeys: [] }))
+    .map(([n, more]) => place(n, more)),
+  fc.tuple(name, fc.record({ caption: words })).map(([n, more]) => plate(n, more)),
+  fc.tuple(name, name, name, claimBase).map(([n, e, p, more]) => imprint(n, `edition-of-${e}`, `place-of-${p}`, more)),
+  fc.tuple(name, name, name, claimBase).map(([n, c, s, more]) => copying(n, `plate-of-${c}`, `plate-of-${s}`, more)),
+  fc
+    .tuple(name, fc.constantFrom('work', 'edition', 'plate'), name, iconclass, claimBase)
+    .map(([n, kind, p, notation, more]) => depiction(n, `${kind}-of-${p}`, notation, more)),
+  fc
+    .tuple(name, name, name, fc.constantFrom('PRESENT', 'ABSENT'), claimBase)
+    .map(([n, p, e, presence, more]) => appearance(n, `plate-of-${p}`, `edition-of-${e}`, { presence, ...more })),
+);
+
+const windowKey: fc.Arbitrary<WindowKey> = fc.record(
+  {
+    profile: fc.constantFrom('london', ''),
+    dateClass: fc.constantFrom('IMPRINT', 'OTHER'),
+    first: fc.constantFrom(-5, 0),
+    last: fc.constantFrom(0, 7),
+  },
+  { requiredKeys: ['profile', 'dateClass'] },
+);
+const editionWindow: fc.Arbitrary<EditionWindow> = fc
+  .tuple(name, fc.boolean(), windowKey)
+  .map(([n, regular, key]) => ({ edition: `edition-of-${n}`, regular, ...key }));
+const origin: fc.Arbitrary<Origin> = fc.record({ source: fc.constantFrom('X', 'Y'), key: fc.constantFrom('1', '2') });
+const filter: fc.Arbitrary<EditionFilter> = fc.record(
+  {
+    form,
+    language,
+    illustrated: fc.boolean(),
+    work: name.map(n => `work-of-${n}`),
+    place: name.map(n => `place-of-${n}`),
+    subject: iconclass,
+  },
+  { requiredKeys: [] },
+);
+
+/** Most name what is there: a row that names what is not fails the batch, which is worth a try but not always. */
+function writes(): fc.Arbitrary<StoreCommand> {
+  const rows = fc.uniqueArray(row, { selector: r => r.id, maxLength: 6 });
+  const more = fc.record(
+    {
+      windows: fc.array(editionWindow, { maxLength: 3 }),
+      origins: fc.array(
+        fc.tuple(origin, ids, fc.constantFrom('d1', 'd2')).map(([o, id, digest]) => ({ ...o, id, digest })),
+        { maxLength: 2 },
+      ),
+      arrived: fc.array(origin, { maxLength: 1 }),
+      await: fc.array(
+        fc.tuple(origin, name).map(([o, n]) => ({ origin: o, claim: copying(n, 'plate-of-a', ''), role: 'source' })),
+        { maxLength: 2 },
+      ),
+      checkpoint: fc.record({ intake: fc.constantFrom('i', 'j'), records: fc.nat(), report: fc.jsonValue() }),
+    },
+    { requiredKeys: [] },
+  );
+  return fc
+    .tuple(rows, more, fc.boolean())
+    .map(([put, rest, whole]) => batchOf(whole ? withNamed(put) : put, rest))
+    .map(batch => ({ says: `write ${JSON.stringify(batch)}`, run: store => store.write(batch) }));
+}
+
+/** The rows, and bare ones of everything that may be named. */
+function withNamed(rows: readonly AnyRow[]): AnyRow[] {
+  const there = new Set(rows.map(r => r.id));
+  const bare = names.flatMap(n => [work(n), edition(n, { work: `work-of-${n}` }), place(n), plate(n)]);
+  return [...rows, ...bare.filter(r => !there.has(r.id))];
+}
+
+function questions(): fc.Arbitrary<StoreCommand> {
+  const lists = fc.array(ids, { maxLength: 4 });
+  const position = fc.option(fc.record({ sort: words.map(sortKey), id: ids }), { nil: undefined });
+  const limit = fc.integer({ min: 1, max: 9 });
+  const via = fc.subarray([
+    { kind: 'Edition', name: 'work' },
+    { kind: 'Imprint', name: 'edition' },
+    { kind: 'Imprint', name: 'place' },
+    { kind: 'Copying', name: 'copy' },
+    { kind: 'Copying', name: 'source' },
+    { kind: 'Depiction', name: 'picture' },
+  ] as const);
+  const kind = fc.constantFrom('Work', 'Edition', 'Place', 'Plate', 'Piece');
+  const view = asOf.map(at => (at === undefined ? undefined : { asOf: at }));
+  return fc.oneof(
+    ask('rows', fc.tuple(lists, view)),
+    ask('linked', fc.tuple(lists, via, view)),
+    ask('list', fc.tuple(kind, position, limit)),
+    ask('count', fc.tuple(kind)),
+    ask('search', fc.tuple(fc.tuple(words, fc.subarray(['Work', 'Edition', 'Plate'] as const)).map(searchFor))),
+    ask('byOrigin', fc.tuple(fc.array(origin, { maxLength: 3 }))),
+    ask('byOriginKey', fc.tuple(fc.array(fc.constantFrom('1', '2'), { maxLength: 2 }))),
+    ask('originsOf', fc.tuple(lists)),
+    filter.map(
+      (given): StoreCommand => ({
+        says: `windowGroups ${JSON.stringify(given)}`,
+        run: store => groupsInOrder(store, given),
+      }),
+    ),
+    ask('editionsInWindows', fc.tuple(fc.array(windowKey), filter, fc.option(ids, { nil: undefined }), limit)),
+    ask('editionsByTitle', fc.tuple(filter, position, limit)),
+    ask('irregularEditions', fc.tuple(filter)),
+    ask('versions', fc.tuple(ids)),
+    ask('changeSets', fc.tuple(fc.array(fc.nat(6), { maxLength: 3 }))),
+    ask('lastChangeSet', fc.tuple()),
+    ask('scan', fc.tuple(fc.option(ids, { nil: undefined }), limit)),
+    ask('windowsOf', fc.tuple(lists)),
+    ask('sortKeysOf', fc.tuple(lists)),
+    ask('awaited', fc.tuple(fc.array(origin, { maxLength: 2 }))),
+    ask('checkpoint', fc.tuple(fc.constantFrom('i', 'j'))),
+  );
+}
+
+function ask<Name extends Exclude<keyof GraphStore, 'facts' | 'close' | 'write'>>(
+  method: Name,
+  given: fc.Arbitrary<Parameters<GraphStore[Name]>>,
+): fc.Arbitrary<StoreCommand> {
+  return given.map(args => ({
+    says: `${method} ${JSON.stringify(args)}`,
+    run: store => (store[method] as (...args: unknown[]) => Promise<unknown>)(...args),
+  }));
+}
+
+function searchFor([text, kinds]: readonly [string, readonly ('Work' | 'Edition' | 'Plate')[]]) {
+  return { whole: sortKey(text), tokens: [...new Set(foldTokens(text))], kinds, cap: 100 };
+}
+
+async function groupsInOrder(store: GraphStore, given: EditionFilter): Promise<unknown> {
+  const { groups, irregular } = await store.windowGroups(given);
+  return { groups: groups.map(group => JSON.stringify(group)).sort(), irregular };
+}

@@ -1,0 +1,18 @@
+import type { GraphStore } from '../../src/store/graph-store.ts';
+import type { Fault } from './store-faults/fault.ts';
+import { listFaults } from './store-faults/list-faults.ts';
+import { reachFaults } from './store-faults/reach-faults.ts';
+import { rowFaults } from './store-faults/row-faults.ts';
+import { writeFaults } from './store-faults/write-faults.ts';
+
+export const faults: readonly Fault[] = [...rowFaults, ...listFaults, ...reachFaults, ...writeFaults];
+
+/** A store that has a fault and is right in all else. */
+export function faultyStore(store: GraphStore, { spoil }: Fault): GraphStore {
+  const spoiled = spoil(store);
+  return new Proxy(store, {
+    get(target, name: keyof GraphStore) {
+      return spoiled[name] ?? target[name].bind(target as never);
+    },
+  });
+}

@@ -1,0 +1,48 @@
+import { DatabaseSync } from 'node:sqlite';
+import type { GraphStore } from '../../src/store/graph-store.ts';
+import { Deadline } from '../../src/store/sqlite/deadline.ts';
+import { openAndMigrate, openToWrite } from '../../src/store/sqlite/migrate.ts';
+import { Reader } from '../../src/store/sqlite/reader.ts';
+import { SqliteStore } from '../../src/store/sqlite/sqlite-store.ts';
+import type { StoreCalls } from '../../src/store/sqlite/worker-client.ts';
+import { Writer, type WrittenBatch } from '../../src/store/sqlite/writer.ts';
+
+export interface InProcess {
+  readonly store: GraphStore;
+  readonly database: DatabaseSync;
+  /** Texts of the statements that have been used so far. */
+  readonly used: () => ReadonlySet<string>;
+}
+
+/** The SQLite engine without its threads: the same statements and the same near side, a hundred times faster to open. */
+export function sqliteStoreInProcess(file: string): InProcess {
+  openAndMigrate(file, true).close();
+  const database = openToWrite(file);
+  database.exec('PRAGMA synchronous = OFF');
+  const writer = new Writer(database, file);
+  const readers = new DatabaseSync(file, { readOnly: true });
+  const reader = new Reader(readers, file, new Deadline(new Int32Array(1)));
+  const reading = callsOf(readers, (name, args) =>
+    reader.within(undefined, () =>
+      (reader as unknown as Record<string, (...args: readonly unknown[]) => unknown>)[name]!(...args),
+    ),
+  );
+  const writing = callsOf(database, (_name, args) => writer.write(args[0] as WrittenBatch));
+  return {
+    store: new SqliteStore(writing, reading, reading, 10_000),
+    database,
+    used: () => new Set([...writer.prepared.used(), ...reader.prepared.used()]),
+  };
+}
+
+/** Copies what crosses, as a thread would. */
+function callsOf(connection: DatabaseSync, answer: (name: string, args: readonly unknown[]) => unknown): StoreCalls {
+  return {
+    isClosed: false,
+    call: async <T>(name: string, args: readonly unknown[]) =>
+      structuredClone(answer(name, structuredClone(args))) as T,
+    close: async () => {
+      if (connection.isOpen) connection.close();
+    },
+  };
+}

@@ -1,0 +1,113 @@
+import { changed, type Fault } from './fault.ts';
+
+export const writeFaults: readonly Fault[] = [
+  {
+    fault: 'change sets are numbered from 0',
+    spoil: s => ({
+      write: async batch => ({ changeSet: (await s.write(batch)).changeSet - 1 }),
+      lastChangeSet: async () => (await s.lastChangeSet()) - 1,
+    }),
+  },
+  {
+    fault: 'every change set is there',
+    spoil: s => ({
+      changeSets: async numbers =>
+        (await s.changeSets(numbers)).map((set, i) => set ?? { number: numbers[i]!, moment: '', who: '', why: '' }),
+    }),
+  },
+  {
+    fault: 'a batch that puts nothing is left out',
+    spoil: s => ({
+      write: async batch => (batch.put.length === 0 ? { changeSet: await s.lastChangeSet() } : s.write(batch)),
+    }),
+  },
+  {
+    fault: 'links that wait are found by their key alone',
+    spoil: s => ({ awaited: async origins => await s.awaited(origins.map(o => ({ ...o, source: 'DLC' }))) }),
+  },
+  { fault: 'what has arrived still waits', spoil: s => changed(s, ({ arrived: _, ...batch }) => batch) },
+  { fault: 'checkpoints are shared', spoil: s => ({ checkpoint: async () => s.checkpoint('a.xml') }) },
+  {
+    fault: 'a scan leaves the claims out',
+    spoil: s => ({ scan: async (after, limit) => (await s.scan(after, limit)).filter(row => row.kind !== 'Copying') }),
+  },
+  {
+    fault: 'a scan begins with its position',
+    spoil: s => ({
+      scan: (after, limit) =>
+        s.scan(after === undefined ? after : after.slice(0, -1), limit + (after === undefined ? 0 : 9)),
+    }),
+  },
+  {
+    fault: 'a row that names nothing is written',
+    spoil: s => ({ write: async batch => s.write(batch).catch(async () => ({ changeSet: await s.lastChangeSet() })) }),
+  },
+  {
+    fault: 'half a batch that fails stays',
+    spoil: s => ({
+      write: async batch =>
+        s.write(batch).catch(async error => {
+          await s.write({ ...batch, put: batch.put.slice(0, 2), origins: [], windows: [] }).catch(() => undefined);
+          throw error;
+        }),
+    }),
+  },
+  {
+    fault: 'writes asked for at once overtake each other',
+    spoil: s => {
+      let n = 0;
+      return {
+        write: async batch => {
+          await new Promise(resolve => setTimeout(resolve, n++ % 2));
+          return s.write(batch);
+        },
+      };
+    },
+  },
+  {
+    fault: 'a write answers before it is made',
+    spoil: s => ({
+      write: async batch => {
+        const changeSet = (await s.lastChangeSet()) + 1;
+        setTimeout(() => s.write(batch).catch(() => undefined), 5);
+        return { changeSet };
+      },
+    }),
+  },
+  {
+    fault: 'what is written is read when it is too late',
+    spoil: s => ({
+      write: batch => new Promise((resolve, reject) => setTimeout(() => s.write(batch).then(resolve, reject), 1)),
+    }),
+  },
+  { fault: 'the facts count nothing', spoil: s => ({ facts: async () => ({ ...(await s.facts()), records: 7 }) }) },
+  { fault: 'close does nothing', spoil: () => ({ close: async () => undefined }) },
+  {
+    fault: 'closing twice fails',
+    spoil: s => {
+      let closed = false;
+      return {
+        close: async () => {
+          if (closed) throw new Error('closed');
+          closed = true;
+          await s.close();
+        },
+      };
+    },
+  },
+  {
+    fault: 'a list for nothing fails',
+    spoil: s => ({
+      rows: async (ids, v) => {
+        if (ids.length === 0) throw new Error('nothing');
+        return s.rows(ids, v);
+      },
+    }),
+  },
+  {
+    fault: 'close forgets what is being written',
+    spoil: s => ({
+      write: batch => new Promise((resolve, reject) => setTimeout(() => s.write(batch).then(resolve, reject), 3)),
+    }),
+  },
+];

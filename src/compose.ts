@@ -50,6 +50,9 @@ export function composeCli(config: Config, stopped: () => Promise<void>): CliCon
     storePath: file => file ?? config.store,
     openDesk: (file, options) => openDesk(file ?? config.store, config, options),
     serve: (desk, options) => serve(createApi({ ...desk, limits: { time: config.questionLimit } }), options),
+    partial: () => {
+      process.exitCode = 1;
+    },
     stopped,
   };
 }

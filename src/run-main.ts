@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { run } from '@stricli/core';
 import { buildCli } from './cli/app.ts';
+import { exitCodeOfProcess } from './cli/exit.ts';
 import { composeCli } from './compose.ts';
 import { readConfig } from './config.ts';
 
@@ -15,6 +16,7 @@ export async function runMain(): Promise<void> {
     throw error;
   });
   await run(buildCli(version), process.argv.slice(2), composeCli(readConfig(process.env), stopped));
+  process.exitCode = exitCodeOfProcess(process.exitCode);
 }
 
 function stopped(): Promise<void> {

@@ -1,4 +1,5 @@
 import { type Application, buildApplication, buildRouteMap, text_en } from '@stricli/core';
+import { argumentsText } from './arguments-text.ts';
 import { askHistory } from './ask-history.ts';
 import { askReach } from './ask-reach.ts';
 import { check } from './check.ts';
@@ -14,7 +15,15 @@ import { serve } from './serve.ts';
 export function buildCli(currentVersion: string): Application<CliContext> {
   const ask = buildRouteMap({
     routes: { reach: askReach, history: askHistory },
-    docs: { brief: 'Ask a question of the graph' },
+    docs: {
+      brief: 'Ask a question of the graph',
+      fullDescription: [
+        'Ask a question of the graph. Every answer says what it rests on.',
+        '',
+        '  platestemma ask reach --place-name Delft --by 1790-06',
+        '  platestemma ask history piece-shore-dish',
+      ].join('\n'),
+    },
   });
   const root = buildRouteMap({
     routes: { serve, intake, ask, find, cite, export: exportCommand, check },
@@ -23,6 +32,11 @@ export function buildCli(currentVersion: string): Application<CliContext> {
       fullDescription: [
         'Which printed image a decorated object follows, and whether its maker could have had it. Every answer names the',
         'claims it rests on. Verdicts are about the recorded claims; they are not proof and not appraisal.',
+        '',
+        '  platestemma serve --demo',
+        '  platestemma intake marcxml catalogue.xml',
+        '  platestemma ask reach --place-name Delft --by 1790-06',
+        '  platestemma find pleasures of the shore',
       ].join('\n'),
     },
   });
@@ -35,6 +49,7 @@ export function buildCli(currentVersion: string): Application<CliContext> {
     localization: {
       text: {
         ...text_en,
+        exceptionWhileParsingArguments: argumentsText,
         exceptionWhileRunningCommand: errorText,
         commandErrorResult: errorText,
       },

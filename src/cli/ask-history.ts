@@ -1,4 +1,5 @@
 import { buildCommand } from '@stricli/core';
+import { PlatestemmaError } from '../errors.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { printJson, withDesk } from './with-desk.ts';
@@ -26,11 +27,11 @@ export const askHistory = buildCommand<HistoryFlags, [string], CliContext>({
   func(flags, id) {
     return withDesk(this, flags, async desk => {
       const answer = await desk.questions.history(id, { first: flags.first });
+      if (answer.items.length === 0) throw new PlatestemmaError('NOT_FOUND', `nothing is recorded under "${id}"`);
       if (flags.json === true) {
         printJson(this, { nodes: answer.items.map(({ item }) => item), hasNextPage: answer.more });
         return;
       }
-      if (answer.items.length === 0) this.process.stdout.write(`Nothing is recorded under ${id}.\n`);
       for (const { item } of answer.items) {
         const { number, moment, who, why } = item.changeSet;
         this.process.stdout.write(`${number}  ${moment}  ${who}: ${why}  (${item.what.toLowerCase()})\n`);

@@ -1,5 +1,6 @@
 import { buildCommand } from '@stricli/core';
-import { PlatestemmaError } from '../errors.ts';
+import { nearName } from '../domain/model/near-name.ts';
+import { workForm } from '../domain/model/vocabularies.ts';
 import type { ReachAsked, ReachOrder, WhoOrWhere } from '../questions/questions.ts';
 import type { EditionFilter } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
@@ -7,6 +8,7 @@ import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { reachJson } from './reach-json.ts';
 import { reachText } from './reach-text.ts';
 import { printJson, withDesk } from './with-desk.ts';
+import { WrongUse } from './wrong-use.ts';
 
 interface ReachFlags extends CommonFlags {
   readonly 'place-name'?: string;
@@ -52,12 +54,19 @@ export const askReach = buildCommand<ReachFlags, [], CliContext>({
       agent: text('Which person or firm', 'id'),
       by: text('When: EDTF, e.g. 1790-06 or [1760..1770]', 'date'),
       piece: text('The object, or one motif of it', 'id'),
-      form: text('Only works of this form, e.g. PATTERN_BOOK', 'form'),
+      form: {
+        kind: 'parsed',
+        parse: formNamed,
+        optional: true,
+        brief: 'Only works of this form, e.g. PATTERN_BOOK',
+        placeholder: 'form',
+      },
       language: text('Only editions in this language, e.g. de', 'tag'),
       illustrated: {
         kind: 'boolean',
         optional: true,
-        brief: 'Only editions whose record says that they are illustrated',
+        withNegated: false,
+        brief: 'Only editions whose record says that they are illustrated; --illustrated=no: only the others',
       },
       work: text('Only editions of this work', 'id'),
       from: text('Only editions with this place in the imprint', 'id'),
@@ -78,8 +87,15 @@ export const askReach = buildCommand<ReachFlags, [], CliContext>({
 
 function asked(flags: ReachFlags): ReachAsked {
   const at = where(flags);
+  if (flags.piece === undefined) {
+    if (flags.by === undefined) throw new WrongUse('expected a date (--by) or an object (--piece), came neither');
+    if (at === undefined)
+      throw new WrongUse(
+        'expected whom or what to ask about (--place-name, --place, --workshop or --agent), or an object (--piece), came neither',
+      );
+  }
   const filter: EditionFilter = {
-    ...(flags.form === undefined ? {} : { form: flags.form.toUpperCase() }),
+    ...(flags.form === undefined ? {} : { form: flags.form }),
     ...(flags.language === undefined ? {} : { language: flags.language }),
     ...(flags.illustrated === undefined ? {} : { illustrated: flags.illustrated }),
     ...(flags.work === undefined ? {} : { work: flags.work }),
@@ -105,10 +121,17 @@ function where(flags: ReachFlags): WhoOrWhere | undefined {
     agent: flags.agent,
   }).filter(([, value]) => value !== undefined);
   if (given.length > 1) {
-    throw new PlatestemmaError(
-      'INPUT_INVALID',
-      'expected one of --place-name, --place, --workshop and --agent, came more than one',
-    );
+    throw new WrongUse(`expected one of --place-name, --place, --workshop and --agent, came ${given.length} of them`);
   }
   return given.length === 0 ? undefined : (Object.fromEntries(given) as WhoOrWhere);
+}
+
+function formNamed(text: string): string {
+  const forms = Object.keys(workForm.words);
+  const named = text.toUpperCase().replaceAll(/[ -]/g, '_');
+  if (forms.includes(named)) return named;
+  const near = nearName(named, forms);
+  throw new RangeError(
+    `expected one of ${forms.join(', ')} for --form, came "${text}"${near === undefined ? '' : `, did you mean ${near}?`}`,
+  );
 }

@@ -1,5 +1,5 @@
 import { buildCommand } from '@stricli/core';
-import { checkStore } from '../questions/check-store.ts';
+import { checkStore, type StoreFault } from '../questions/check-store.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
 import { printJson, withDesk } from './with-desk.ts';
@@ -7,9 +7,6 @@ import { printJson, withDesk } from './with-desk.ts';
 interface CheckFlags extends CommonFlags {
   readonly rebuild?: boolean;
 }
-
-/** Thrown after what is wrong was printed: the process ends with 1, without a message of its own. */
-export class CheckFailed extends Error {}
 
 export const check = buildCommand<CheckFlags, [], CliContext>({
   docs: {
@@ -31,7 +28,14 @@ export const check = buildCommand<CheckFlags, [], CliContext>({
   },
   func(flags) {
     return withDesk(this, flags, async desk => {
-      const found = await checkStore(desk.store, this.world, { rebuild: flags.rebuild === true });
+      const rebuild = flags.rebuild === true;
+      const found = await checkStore(desk.store, this.world, { rebuild });
+      // Only what is derived can be made anew.
+      const left =
+        rebuild && found.faults.length > 0
+          ? (await checkStore(desk.store, this.world, { rebuild: false })).faults
+          : found.faults;
+      if (left.length > 0) this.partial();
       if (flags.json === true) printJson(this, found);
       else {
         const { facts } = found;
@@ -40,14 +44,18 @@ export const check = buildCommand<CheckFlags, [], CliContext>({
             `${facts.records.toLocaleString('en')} records and ${facts.claims.toLocaleString('en')} claims in ${(facts.bytes / 1e6).toFixed(1)} MB (write-ahead log ${((facts.logBytes ?? 0) / 1e6).toFixed(1)} MB), ${found.changeSets} change sets`,
             `checksum ${found.checksum}`,
             ...found.faults.slice(0, 50).map(fault => `  ${fault.id}: ${fault.message}`),
-            found.faults.length === 0
-              ? 'Everything agrees.'
-              : `${found.faults.length} faults${flags.rebuild === true ? ', made anew' : ': check --rebuild makes anew what is derived'}.`,
+            verdictText(found.faults, left, rebuild),
             '',
           ].join('\n'),
         );
       }
-      if (found.faults.length > 0 && flags.rebuild !== true) throw new CheckFailed();
     });
   },
 });
+
+function verdictText(found: readonly StoreFault[], left: readonly StoreFault[], rebuild: boolean): string {
+  if (found.length === 0) return 'Everything agrees.';
+  const faults = found.length === 1 ? '1 fault' : `${found.length.toLocaleString('en')} faults`;
+  if (!rebuild) return `${faults}: check --rebuild makes anew what is derived.`;
+  return left.length === 0 ? `${faults}, made anew.` : `${faults}; ${left.length} left that cannot be made anew.`;
+}

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { buildCommand } from '@stricli/core';
+import { PlatestemmaError } from '../errors.ts';
 import type { CitationFormat } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
@@ -55,7 +56,7 @@ export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
   },
   func(flags, ...ids) {
     return withDesk(this, flags, async desk => {
-      const style = flags.style?.endsWith('.csl') === true ? await readFile(flags.style, 'utf8') : flags.style;
+      const style = flags.style?.endsWith('.csl') === true ? await styleIn(flags.style) : flags.style;
       const answer = await desk.questions.citation({
         of: ids,
         format: formats[flags.format],
@@ -67,3 +68,15 @@ export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
     });
   },
 });
+
+async function styleIn(file: string): Promise<string> {
+  try {
+    return await readFile(file, 'utf8');
+  } catch (cause) {
+    throw new PlatestemmaError(
+      'SOURCE_REFUSED',
+      `expected a style that can be read, came "${file}": ${(cause as Error).message}`,
+      { cause, place: { file } },
+    );
+  }
+}

@@ -29,6 +29,8 @@ export interface CliContext extends CommandContext {
   claimServing(file: string | undefined): Promise<() => void>;
   /** Path the store would be opened at. */
   storePath(file: string | undefined): string;
+  /** Makes the process end with 1, though its answer was printed: refused input, or faults found. */
+  partial(): void;
   /** Resolves when the process is asked to stop. */
   stopped(): Promise<void>;
 }

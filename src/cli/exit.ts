@@ -1,18 +1,23 @@
+import { ExitCode } from '@stricli/core';
 import { PlatestemmaError } from '../errors.ts';
-import { CheckFailed } from './check.ts';
-import { PartialIntake } from './intake.ts';
+import { WrongUse } from './wrong-use.ts';
 
 /** Exit codes: 1 refused input or partial, 2 wrong use, 3 trouble with the store. 0 is done. */
 export function exitCode(error: unknown): number {
-  if (error instanceof PlatestemmaError)
-    return error.code.startsWith('STORE_') || error.code === 'BROKEN_PROMISE' ? 3 : 1;
-  if (error instanceof PartialIntake || error instanceof CheckFailed) return 1;
-  return error instanceof RangeError ? 2 : 3;
+  if (error instanceof WrongUse) return 2;
+  if (!(error instanceof PlatestemmaError)) return 3;
+  return error.code.startsWith('STORE_') || error.code === 'BROKEN_PROMISE' ? 3 : 1;
 }
 
-/** What is written to standard error: the code and the sentence; nothing where the report has said it all. */
+/** The same for what the reader of the command line found: an unknown command, flag or value is wrong use. */
+export function exitCodeOfProcess(code: number | string | null | undefined): number {
+  if (code === ExitCode.UnknownCommand || code === ExitCode.InvalidArgument) return 2;
+  return typeof code !== 'number' || code < 0 ? 3 : code;
+}
+
+/** What is written to standard error: the code and the sentence. */
 export function errorText(error: unknown): string {
-  if (error instanceof PartialIntake || error instanceof CheckFailed) return '';
+  if (error instanceof WrongUse) return error.message;
   if (error instanceof PlatestemmaError) return `${error.code}: ${error.message}`;
   return `BROKEN_PROMISE: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`;
 }

@@ -49,7 +49,7 @@ export const find = buildCommand<FindFlags, readonly string[], CliContext>({
       if (flags.json === true) {
         printJson(this, {
           nodes: hits.map((hit, i) => ({ ...hit, label: labelOf(records[i]!) ?? null })),
-          more: answer.hits.more,
+          hasNextPage: answer.hits.more,
           cut: answer.cut,
         });
         return;

@@ -1,6 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { open, rename, stat, writeFile } from 'node:fs/promises';
 import { buildCommand } from '@stricli/core';
+import { nearName } from '../domain/model/near-name.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { readGraphFile } from '../intake/graph/read-graph-file.ts';
 import { marcxmlIntentions } from '../intake/marcxml/marcxml-intentions.ts';
@@ -9,12 +10,15 @@ import { applyIntake, type IntakeOptions, takenUp } from '../questions/apply-int
 import type { IntakeReport } from '../questions/intake-report.ts';
 import type { CliContext, Desk } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
-import { joinReports, reportText } from './intake-text.ts';
+import { joinReports, reportJson, reportText } from './intake-text.ts';
 import { Progress } from './progress.ts';
 import { runName } from './run-name.ts';
 import { printJson, withDesk } from './with-desk.ts';
+import { WrongUse } from './wrong-use.ts';
 
-type Format = 'marcxml' | 'graph';
+const formats = ['marcxml', 'graph'] as const;
+
+type Format = (typeof formats)[number];
 
 interface IntakeFlags extends CommonFlags {
   readonly source?: string;
@@ -66,9 +70,9 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
   },
   func(flags, ...[format, ...files]) {
     if (format !== 'marcxml' && format !== 'graph') {
-      return new PlatestemmaError(
-        'INPUT_INVALID',
-        `expected the format "marcxml" or "graph" before the files, came "${String(format)}"`,
+      const near = nearName(format, formats);
+      throw new WrongUse(
+        `expected the format "marcxml" or "graph" before the files, came "${String(format)}"${near === undefined ? '' : `, did you mean "${near}"?`}`,
       );
     }
     return withDesk(
@@ -79,20 +83,17 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
         for (const file of files) reports.push(await takeFile(this, desk, format, file, flags));
         const report = joinReports(reports);
         if (flags.report !== undefined) {
-          await writeFile(`${flags.report}.unfinished`, `${JSON.stringify(report, null, 2)}\n`);
+          await writeFile(`${flags.report}.unfinished`, `${JSON.stringify(reportJson(report), null, 2)}\n`);
           await rename(`${flags.report}.unfinished`, flags.report);
         }
-        if (flags.json === true) printJson(this, report);
+        if (flags.json === true) printJson(this, reportJson(report));
         else this.process.stdout.write(reportText(report, flags['dry-run'] === true));
-        if (report.refused > 0 || report.differing > 0) throw new PartialIntake();
+        if (report.refused > 0 || report.differing > 0) this.partial();
       },
       { create: true },
     );
   },
 });
-
-/** Thrown after the report was printed: the process ends with 1, without a message of its own. */
-export class PartialIntake extends Error {}
 
 async function takeFile(
   context: CliContext,
@@ -121,7 +122,7 @@ async function takeFile(
     dryRun: flags['dry-run'] === true,
     onProgress: report => progress.say('records', report.records, bytes),
   };
-  const shown = file === '-' ? {} : { file };
+  const shown = { file: file === '-' ? 'standard input' : file };
   const report =
     format === 'marcxml'
       ? await applyIntake(
@@ -137,7 +138,7 @@ async function takeFile(
         )
       : await applyGraphFile(desk.store, context.world, readGraphFile(counted(), shown), begun, options);
   progress.end();
-  return report;
+  return { ...report, problems: report.problems.map(each => ({ ...each, place: { ...shown, ...each.place } })) };
 }
 
 async function sizeOf(file: string): Promise<number> {

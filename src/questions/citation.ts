@@ -50,7 +50,7 @@ function theEdition(id: string, row: unknown): RecordOf<'Edition'> {
   if (found.kind !== 'Edition') {
     throw new PlatestemmaError(
       'INPUT_INVALID',
-      `expected the id of an edition, came "${id}", which is a ${found.kind}: only editions can be cited yet`,
+      `expected the id of an edition, came "${id}", which is of the kind ${found.kind}: only editions can be cited yet`,
     );
   }
   return found;

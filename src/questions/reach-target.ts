@@ -219,12 +219,12 @@ async function theRecord(store: GraphStore, id: string, kinds: readonly KindName
   if (row === undefined)
     throw new PlatestemmaError(
       'INPUT_INVALID',
-      `expected the id of a ${kinds.join(' or ')}, came "${id}", which is not in the store`,
+      `expected the id of a record of the kind ${kinds.join(' or ')}, came "${id}", which is not in the store`,
     );
   if (!kinds.includes(row.kind))
     throw new PlatestemmaError(
       'KIND_MISMATCH',
-      `expected the id of a ${kinds.join(' or ')}, came "${id}", which is a ${row.kind}`,
+      `expected the id of a record of the kind ${kinds.join(' or ')}, came "${id}", which is of the kind ${row.kind}`,
     );
   return row as AnyRecord;
 }

@@ -35,24 +35,9 @@ export class BruteForce {
     return counts;
   }
 
-  verdict({ work, claims }: Known, at: LocatedPlace, object: readonly DayRange[]): ReachVerdict {
-    const counted = claims.filter(isCounted);
-    const ahead = work.form === 'ANNUAL' ? 120 : 60;
-    const shown = this.#days(counted, 0);
-    const reckoned = this.#days(counted, ahead);
-    if (reckoned.length === 0) return 'CONTRADICTORY';
-    const access = counted.find(claim => claim.kind === 'Access');
-    const seen = access?.kind === 'Access' && access.at !== undefined ? this.#seen(access, at) : undefined;
-    const outlets = counted.filter(claim => claim.kind === 'Imprint').filter(isOutlet);
+  verdict(known: Known, at: LocatedPlace, object: readonly DayRange[]): ReachVerdict {
     const verdicts = new Set<ReachVerdict>();
-    for (const [p1, p2] of reckoned) {
-      const within = shown.filter(([lo, hi]) => lo <= p2 && hi >= p1);
-      const window: Span = [Math.min(...within.map(([lo]) => lo)), Math.max(...within.map(([, hi]) => hi))];
-      const ways =
-        outlets.length === 0 ? [this.#lag(undefined, at, window)] : outlets.map(o => this.#way(o, at, window));
-      const soonest = Math.min(...ways.map(way => p1 + way.least));
-      const latest = Math.min(...ways.map(way => p2 + way.most), seen ?? Infinity);
-      if (seen !== undefined && soonest > seen) continue;
+    for (const [soonest, latest] of this.arrivals(known, at)) {
       for (const { lo: o1 = -Infinity, hi: o2 = Infinity } of object) {
         verdicts.add(
           latest <= o1 && latest < Infinity ? 'IN_EVERY_CASE' : soonest > o2 ? 'IN_NO_CASE' : 'IN_SOME_CASES',
@@ -61,6 +46,25 @@ export class BruteForce {
     }
     const [only, ...others] = verdicts;
     return only === undefined ? 'CONTRADICTORY' : others.length === 0 ? only : 'IN_SOME_CASES';
+  }
+
+  /** Soonest and latest day of arrival, for each stretch of days on which it may have come out. None: no day is left. */
+  arrivals({ work, claims }: Known, at: LocatedPlace): readonly Span[] {
+    const counted = claims.filter(isCounted);
+    const shown = this.#days(counted, 0);
+    const reckoned = this.#days(counted, work.form === 'ANNUAL' ? 120 : 60);
+    const access = counted.find(claim => claim.kind === 'Access');
+    const seen = access?.kind === 'Access' && access.at !== undefined ? this.#seen(access, at) : undefined;
+    const outlets = counted.filter(claim => claim.kind === 'Imprint').filter(isOutlet);
+    return reckoned.flatMap(([p1, p2]): readonly Span[] => {
+      const within = shown.filter(([lo, hi]) => lo <= p2 && hi >= p1);
+      const window: Span = [Math.min(...within.map(([lo]) => lo)), Math.max(...within.map(([, hi]) => hi))];
+      const ways =
+        outlets.length === 0 ? [this.#lag(undefined, at, window)] : outlets.map(o => this.#way(o, at, window));
+      const soonest = Math.min(...ways.map(way => p1 + way.least));
+      const latest = Math.min(...ways.map(way => p2 + way.most), seen ?? Infinity);
+      return soonest > (seen ?? Infinity) ? [] : [[soonest, latest]];
+    });
   }
 
   /** Days on which all datings hold, of a group of alternatives one; imprints let it have been for sale before. */
@@ -114,7 +118,7 @@ export class BruteForce {
 }
 
 /** First and last day; infinite where open. */
-type Span = readonly [number, number];
+export type Span = readonly [number, number];
 
 function isCounted({ standing, stance, certainty }: AnyClaim): boolean {
   return standing !== 'WITHDRAWN' && (stance ?? 'HELD') === 'HELD' && certainty !== 'DOUBTFUL';

@@ -82,7 +82,7 @@ describeWithData('reach on the records of a library', libraryRecords, folder => 
     const brute = await readWhole(store);
     for (let i = 0; i < 200; i++) {
       const placeName = i < 10 ? 'London' : pick(random, towns);
-      const by = randomDate(random);
+      const by = random() < 0.4 ? randomDate(random) : closeDate(random, brute, placeName);
       const filter = randomFilter(random, brute.editions);
       const { counts } = await questions.reach({ at: { placeName }, by, filter, page: { first: 0 } });
       const { IN_EVERY_CASE, IN_SOME_CASES, IN_NO_CASE, CONTRADICTORY } = brute.count(
@@ -171,7 +171,7 @@ function randomBy(start: number): () => number {
 }
 
 function pick<T>(random: () => number, from: readonly T[]): T {
-  return from[Math.floor(random() * from.length)]!;
+  return from[Math.floor(random() * from.length)] as T;
 }
 
 function randomDate(random: () => number): string {
@@ -182,6 +182,20 @@ function randomDate(random: () => number): string {
     ...[`${year}`, `${year}?`, `${year}~`, `${year}-${month}`, `${year}-${month}-15`, `${String(year).slice(0, 3)}X`],
     ...[`${year}/${later}`, `[${year}..${later}]`, `[${year},${later}]`, `../${year}`, `${year}/..`, `${year}-21`],
   ]);
+}
+
+/** A date at which one more day, or one less, changes the verdict on some edition. */
+function closeDate(random: () => number, brute: BruteForce, placeName: string): string {
+  const [arrival] = brute.arrivals(pick(random, brute.editions), townNamed(placeName));
+  const day = pick<number | undefined>(random, (arrival ?? []).filter(Number.isFinite));
+  if (day === undefined) return randomDate(random);
+  const close = day + pick(random, [-1, 0, 0, 1]);
+  const [first, before, after] = [close, close - 300, close + 300].map(written);
+  return pick(random, [`${first}`, `[${before}..${first}]`, `${first}/${after}`]);
+}
+
+function written(day: number): string {
+  return new Date(day * 86_400_000).toISOString().slice(0, 10);
 }
 
 function randomFilter(random: () => number, editions: readonly Known[]): EditionFilter {

@@ -4,7 +4,7 @@ import { linksOfKind } from '../../src/domain/model/links.ts';
 import type { AnyClaim, AnyRow, Origin, Stamped } from '../../src/domain/model/row.ts';
 import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
-import { PlatestemmaError } from '../../src/errors.ts';
+import { invariant, PlatestemmaError } from '../../src/errors.ts';
 import type {
   AwaitedLink,
   ChangeSet,
@@ -208,6 +208,9 @@ class MemoryStore implements GraphStore {
     this.#open();
     const given = plain(batch);
     this.#checkNames(given);
+    for (const { row, isNew } of given.put) {
+      invariant(isNew !== true || !this.#versions.has(row.id), `${row.id} is said to be new, and is there`);
+    }
     if (given.put.length > 0) this.#put(given.changeSet, given.put);
     for (const window of given.windows ?? []) this.#windows.set(window.edition, windowInOrder(window));
     for (const { source, key, id, digest } of given.origins ?? []) {

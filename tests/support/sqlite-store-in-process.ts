@@ -9,7 +9,8 @@ import { Writer, type WrittenBatch } from '../../src/store/sqlite/writer.ts';
 
 export interface InProcess {
   readonly store: GraphStore;
-  readonly database: DatabaseSync;
+  /** The connection that reads. */
+  readonly reading: DatabaseSync;
   /** Texts of the statements that have been used so far. */
   readonly used: () => ReadonlySet<string>;
 }
@@ -30,7 +31,7 @@ export function sqliteStoreInProcess(file: string): InProcess {
   const writing = callsOf(database, (_name, args) => writer.write(args[0] as WrittenBatch));
   return {
     store: new SqliteStore(writing, reading, reading, 10_000),
-    database,
+    reading: readers,
     used: () => new Set([...writer.prepared.used(), ...reader.prepared.used()]),
   };
 }

@@ -6,14 +6,13 @@ import type { Answer, Call, WorkerData } from './worker.ts';
 /** How long after its limit a call may still answer, in milliseconds, before its asker is told that it has ended. */
 const grace = 12;
 
-/** How long after its limit a thread may still be busy with a call before it is replaced. */
-const patience = 1000;
-
 interface Waiting {
   readonly name: string;
   readonly args: readonly unknown[];
-  /** When it must have ended, as `performance.now()`; Infinity: no limit. */
-  readonly end: number;
+  /** Milliseconds; undefined: none. */
+  readonly limit: number | undefined;
+  /** When it must have ended, as `performance.now()`; Infinity: no limit, or the thread has not started yet. */
+  end: number;
   readonly resolve: (value: unknown) => void;
   readonly reject: (error: unknown) => void;
   timer: NodeJS.Timeout | undefined;
@@ -33,16 +32,20 @@ export interface StoreCalls {
 export class WorkerClient implements StoreCalls {
   readonly #file: string;
   readonly #role: WorkerData['role'];
+  readonly #patience: number;
   readonly #stop = new Int32Array(new SharedArrayBuffer(4));
   readonly #queue: Waiting[] = [];
   #running: Waiting | undefined;
   #worker: Worker | undefined;
+  #isReady = false;
   #closing: Promise<void> | undefined;
   #whenIdle: (() => void) | undefined;
 
-  constructor(file: string, role: WorkerData['role']) {
+  /** @param patience how long after its limit a thread may be busy with a call, in milliseconds, before it is replaced */
+  constructor(file: string, role: WorkerData['role'], patience = 1000) {
     this.#file = file;
     this.#role = role;
+    this.#patience = patience;
   }
 
   get isClosed(): boolean {
@@ -55,15 +58,22 @@ export class WorkerClient implements StoreCalls {
   }
 
   /**
-   * @param limit milliseconds, waiting in the queue among them; absent: no limit
+   * @param limit milliseconds, waiting in the queue among them but not the start of the thread; absent: no limit
    * @throws STORE_TIMEOUT within 20 ms of the limit, and what the call throws
    */
   call<T>(name: string, args: readonly unknown[], limit?: number): Promise<T> {
     if (this.isClosed) return Promise.reject(closedError());
     return new Promise<T>((resolve, reject) => {
-      const end = limit === undefined ? Infinity : performance.now() + limit;
-      const waiting: Waiting = { name, args, end, resolve: resolve as Waiting['resolve'], reject, timer: undefined };
-      if (limit !== undefined) waiting.timer = setTimeout(() => this.#overdue(waiting), limit + grace);
+      const waiting: Waiting = {
+        name,
+        args,
+        limit,
+        end: Infinity,
+        resolve: resolve as Waiting['resolve'],
+        reject,
+        timer: undefined,
+      };
+      if (this.#isReady) this.#startClock(waiting);
       this.#queue.push(waiting);
       this.#next();
     });
@@ -75,8 +85,19 @@ export class WorkerClient implements StoreCalls {
     return this.#closing;
   }
 
+  #startClock(waiting: Waiting): void {
+    if (waiting.limit === undefined || waiting.end !== Infinity) return;
+    waiting.end = performance.now() + waiting.limit;
+    waiting.timer = setTimeout(() => this.#overdue(waiting), waiting.limit + grace);
+  }
+
   #next(): void {
     if (this.#running !== undefined) return;
+    if (this.#queue.length > 0) {
+      this.#worker ??= this.#start();
+      this.#worker.ref();
+      if (!this.#isReady) return;
+    }
     const next = this.#queue.shift();
     if (next === undefined) {
       // An idle thread does not keep the process alive.
@@ -85,10 +106,8 @@ export class WorkerClient implements StoreCalls {
       return;
     }
     this.#running = next;
-    this.#worker ??= this.#start();
-    this.#worker.ref();
     const limit = next.end === Infinity ? undefined : Math.max(0, next.end - performance.now());
-    this.#worker.postMessage({ name: next.name, args: next.args, limit } satisfies Call);
+    this.#worker!.postMessage({ name: next.name, args: next.args, limit } satisfies Call);
   }
 
   #take(answer: Answer): void {
@@ -108,7 +127,7 @@ export class WorkerClient implements StoreCalls {
     setImmediate(() => {
       const place = this.#queue.indexOf(asked);
       if (place >= 0) this.#queue.splice(place, 1);
-      else if (this.#running === asked) asked.timer = setTimeout(() => this.#replace(asked), patience).unref();
+      else if (this.#running === asked) asked.timer = setTimeout(() => this.#replace(asked), this.#patience).unref();
       asked.reject(timeout());
     });
   }
@@ -124,18 +143,26 @@ export class WorkerClient implements StoreCalls {
     const url = new URL(import.meta.url.endsWith('.ts') ? './worker.ts' : './worker.js', import.meta.url);
     const workerData: WorkerData = { file: this.#file, role: this.#role, stop: this.#stop };
     const worker = new Worker(url, { workerData });
-    worker.on('message', (answer: Answer) => this.#take(answer));
+    worker.once('message', () => {
+      this.#isReady = true;
+      for (const waiting of this.#queue) this.#startClock(waiting);
+      worker.on('message', (answer: Answer) => this.#take(answer));
+      this.#next();
+    });
     worker.on('error', error => this.#failed(error));
     worker.unref();
     return worker;
   }
 
+  /** What ran fails; a thread that does not even start fails all that waited for it. */
   #failed(error: unknown): void {
-    const asked = this.#running;
+    const failed = this.#isReady ? [this.#running] : this.#queue.splice(0);
     this.#abandon();
-    clearTimeout(asked?.timer);
     const message = `a thread of the store failed: ${error instanceof Error ? error.message : String(error)}`;
-    asked?.reject(new PlatestemmaError('BROKEN_PROMISE', message, { cause: error }));
+    for (const asked of failed) {
+      clearTimeout(asked?.timer);
+      asked?.reject(new PlatestemmaError('BROKEN_PROMISE', message, { cause: error }));
+    }
     this.#next();
   }
 
@@ -143,6 +170,7 @@ export class WorkerClient implements StoreCalls {
     const worker = this.#worker;
     worker?.removeAllListeners();
     this.#worker = undefined;
+    this.#isReady = false;
     this.#running = undefined;
     return worker;
   }
@@ -155,13 +183,19 @@ export class WorkerClient implements StoreCalls {
         reject(closedError());
       }
     }
-    if (this.#running !== undefined) await new Promise<void>(resolve => (this.#whenIdle = resolve));
+    if (this.#running !== undefined || this.#queue.length > 0)
+      await new Promise<void>(resolve => (this.#whenIdle = resolve));
+    const isReady = this.#isReady;
     const worker = this.#abandon();
     if (worker === undefined) return;
+    if (!isReady) {
+      await worker.terminate();
+      return;
+    }
     worker.ref();
     const ended = new Promise(resolve => worker.once('exit', resolve));
     worker.postMessage({ name: 'close', args: [], limit: undefined } satisfies Call);
-    const timer = setTimeout(() => worker.terminate(), patience);
+    const timer = setTimeout(() => worker.terminate(), this.#patience);
     await ended;
     clearTimeout(timer);
   }

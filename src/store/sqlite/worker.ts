@@ -58,6 +58,7 @@ try {
 } catch {
   // Told to the first who asks.
 }
+port.postMessage('ready');
 
 function answer(call: Call): Answer {
   try {

@@ -43,6 +43,17 @@ export const writingLaws: readonly Law[] = [
     },
   },
   {
+    says: 'a row that is said to be new and is not fails the batch',
+    check: async store => {
+      const asNew = (caption: string) => batchOf([plate('a', { caption })]).put.map(put => ({ ...put, isNew: true }));
+      await store.write({ ...batchOf([]), put: asNew('one') });
+      await expect(store.write({ ...batchOf([]), put: asNew('two') })).rejects.toMatchObject({
+        code: 'BROKEN_PROMISE',
+      });
+      expect(await store.versions('plate-of-a')).toEqual([{ ...plate('a', { caption: 'one' }), since: 1 }]);
+    },
+  },
+  {
     says: 'windows and origins of what is not there are NOT_FOUND, and leave nothing behind',
     check: async store => {
       const origins = [{ source: 's', key: 'k', id: 'plate-of-none', digest: 'd' }];

@@ -39,6 +39,10 @@ export const writeFaults: readonly Fault[] = [
     }),
   },
   {
+    fault: 'whether a row is new is not looked at',
+    spoil: s => changed(s, batch => ({ ...batch, put: batch.put.map(({ isNew: _, ...put }) => put) })),
+  },
+  {
     fault: 'a row that names nothing is written',
     spoil: s => ({ write: async batch => s.write(batch).catch(async () => ({ changeSet: await s.lastChangeSet() })) }),
   },

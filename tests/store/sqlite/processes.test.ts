@@ -1,0 +1,98 @@
+import { execFileSync, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { describe, expect, test } from 'vitest';
+import { openSqliteStore } from '../../../src/store/sqlite/open.ts';
+import { batchOf, plate } from '../../support/store-rows.ts';
+import { temporaryStore } from '../../support/temporary-store.ts';
+
+const script = (name: string) => join(import.meta.dirname, name);
+
+/** Runs a process that writes, kills it some milliseconds after its first batch, and gives the last number it said. */
+async function writeAndKill(file: string, after: number): Promise<number> {
+  const child = spawn(process.execPath, [script('write-forever.ts'), file], { stdio: ['ignore', 'pipe', 'inherit'] });
+  let said = '';
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    said += text;
+  });
+  await once(child.stdout, 'data');
+  await new Promise(resolve => setTimeout(resolve, after));
+  child.kill('SIGKILL');
+  await once(child, 'close');
+  return Number(said.split('\n').at(-2));
+}
+
+describe('processes at one store', () => {
+  test('killed while it writes, one leaves every change it has said, and no half of another', async () => {
+    const file = temporaryStore();
+    for (const after of [3, 40, 111]) {
+      const said = await writeAndKill(file, after);
+      const store = await openSqliteStore(file);
+      const last = await store.lastChangeSet();
+      expect(last).toBeGreaterThanOrEqual(said);
+      expect(last).toBeLessThanOrEqual(said + 1);
+      const plates = await store.scan(undefined, 1_000_000);
+      const counts = Map.groupBy(plates, row => row.since);
+      expect(plates).toHaveLength(50 * last);
+      expect([...counts.values()].every(rows => rows.length === 50)).toBe(true);
+      expect(await store.count('Plate')).toBe(50 * last);
+      const found = await store.search({ whole: 'note', tokens: ['note'], kinds: [], cap: 1_000_000 });
+      expect(found.candidates).toHaveLength(50 * last);
+      await store.close();
+      const database = new DatabaseSync(file, { readOnly: true });
+      expect(database.prepare('PRAGMA integrity_check').all()).toEqual([{ integrity_check: 'ok' }]);
+      database.close();
+    }
+  });
+
+  test('two may write in turn, and each sees what the other wrote', async () => {
+    const file = temporaryStore();
+    const store = await openSqliteStore(file, { create: true });
+    await store.write(batchOf([plate('a')]));
+    const said = execFileSync(process.execPath, [script('read-and-write.ts'), file], { encoding: 'utf8' });
+    expect(said).toBe('read plate-of-a, write done\n');
+    expect(await store.write(batchOf([plate('c')]))).toEqual({ changeSet: 3 });
+    expect((await store.scan(undefined, 9)).map(row => [row.id, row.since])).toEqual([
+      ['plate-of-a', 1],
+      ['plate-of-b', 2],
+      ['plate-of-c', 3],
+    ]);
+    await store.close();
+  });
+
+  test('one that writes for long is waited for 5 s, then the write is STORE_BUSY and may be made again; reading goes on', async () => {
+    const file = temporaryStore();
+    const store = await openSqliteStore(file, { create: true });
+    await store.write(batchOf([plate('a')]));
+    const other = new DatabaseSync(file);
+    other.exec('BEGIN IMMEDIATE');
+    const begun = performance.now();
+    const writing = store.write(batchOf([plate('b')]));
+    const refused = expect(writing).rejects.toMatchObject({ code: 'STORE_BUSY', retriable: true });
+    expect(await store.rows(['plate-of-a'])).toEqual([{ ...plate('a'), since: 1 }]);
+    await refused;
+    expect(performance.now() - begun).toBeGreaterThan(4900);
+    other.exec('ROLLBACK');
+    other.close();
+    expect(await store.write(batchOf([plate('b')]))).toEqual({ changeSet: 2 });
+    await store.close();
+  });
+});
+
+test('the log is put back as it grows, also while others read', async () => {
+  const store = await openSqliteStore(temporaryStore(), { create: true });
+  let greatest = 0;
+  for (let batch = 0; batch < 60; batch++) {
+    const plates = Array.from({ length: 200 }, (_, i) =>
+      plate(`${batch}-${i}`, { lettering: 'abcdefgh '.repeat(1000) }),
+    );
+    const reading = store.rows(plates.map(row => row.id));
+    await store.write(batchOf(plates));
+    await reading;
+    greatest = Math.max(greatest, (await store.facts()).logBytes!);
+  }
+  expect((await store.facts()).bytes).toBeGreaterThan(100_000_000);
+  expect(greatest).toBeLessThan(64_000_000);
+  await store.close();
+});

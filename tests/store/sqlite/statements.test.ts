@@ -1,0 +1,134 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Field, Role } from '../../../src/domain/model/declaration.ts';
+import { claimKinds, type KindName, recordKinds } from '../../../src/domain/model/kinds.ts';
+import type { AnyRow } from '../../../src/domain/model/row.ts';
+import type { EditionFilter } from '../../../src/store/graph-store.ts';
+import { reachSql } from '../../../src/store/sqlite/reach-statements.ts';
+import { kindNames } from '../../../src/store/sqlite/schema-text.ts';
+import { kindSql, sql } from '../../../src/store/sqlite/statements.ts';
+import { type InProcess, sqliteStoreInProcess } from '../../support/sqlite-store-in-process.ts';
+import { batchOf, copying, edition, windowOf, work } from '../../support/store-rows.ts';
+import { temporaryStore } from '../../support/temporary-store.ts';
+
+const conditions = ['form', 'language', 'illustrated', 'work', 'place', 'subject'] as const;
+type Condition = (typeof conditions)[number];
+const someFilters: readonly (readonly Condition[])[] = [
+  [],
+  ...conditions.map(condition => [condition]),
+  ['place', 'subject'],
+  [...conditions],
+];
+const values: Required<EditionFilter> = {
+  form: 'BOOK',
+  language: 'de',
+  illustrated: true,
+  work: 'work-of-birds',
+  place: 'place-of-bare',
+  subject: '25F',
+};
+
+let open: InProcess;
+beforeAll(async () => {
+  open = sqliteStoreInProcess(temporaryStore());
+  await everything(open);
+});
+
+describe('statements of the SQLite engine', () => {
+  test('each one is used', () => {
+    const texts = [...Object.values(sql), ...kindNames.flatMap(kind => Object.values(kindSql(kind)))];
+    expect(texts.filter(text => text !== undefined && !open.used().has(text as string))).toEqual([]);
+  });
+
+  test('each question about reach is asked with the statement of its filter', () => {
+    const sets = new Set<Condition>(['work', 'place', 'subject']);
+    const texts = someFilters.flatMap(filter => {
+      const common = [reachSql.groups, reachSql.irregularCount, reachSql.irregular, reachSql.byTitle];
+      const ofWindows = filter.some(condition => sets.has(condition)) ? reachSql.regular : reachSql.inWindow;
+      return [...common, ofWindows].map(text => text(filter));
+    });
+    expect(texts.filter(text => !open.used().has(text))).toEqual([]);
+  });
+
+  test('only those that are meant to look at a whole table do', () => {
+    const found = [...open.used()].flatMap(text => scans(open, text).map(step => `${step}: ${text}`));
+    expect(found).toEqual(['SCAN tally: SELECT kind, rows FROM tally']);
+  });
+
+  test('windows are grouped and listed in the order of their index, without sorting', () => {
+    expect(plan(open, reachSql.groups([])).join('\n')).not.toContain('USE TEMP B-TREE');
+    expect(plan(open, sql.listKind).join('\n')).not.toContain('USE TEMP B-TREE');
+    expect(plan(open, reachSql.byTitle(['form'])).join('\n')).not.toContain('USE TEMP B-TREE');
+  });
+});
+
+/** Steps of the plan that go through a table from end to end; what a statement made itself (c, g) and the word index are not tables. */
+function scans(store: InProcess, text: string): string[] {
+  return plan(store, text).filter(step => /^SCAN (?!\(subquery|[cg]$|search VIRTUAL|json_each|pragma)/.test(step));
+}
+
+function plan({ reading }: InProcess, text: string): string[] {
+  return reading
+    .prepare(`EXPLAIN QUERY PLAN ${text}`)
+    .all()
+    .map(row => row['detail'] as string);
+}
+
+/** Does everything that the store can do at least once. */
+async function everything({ store }: InProcess): Promise<void> {
+  const rows = kindNames.map(bare);
+  const origin = { source: 's', key: 'k' };
+  const wait = { origin, claim: copying('x', 'plate-of-bare', ''), role: 'source' };
+  await store.write(
+    batchOf([...rows, work('birds'), edition('a')], {
+      windows: [windowOf('edition-of-a'), windowOf('edition-of-bare', { regular: false })],
+      origins: [{ ...origin, id: 'edition-of-a', digest: 'd' }],
+      await: [wait],
+      checkpoint: { intake: 'i', records: 1, report: {} },
+    }),
+  );
+  await store.write(batchOf([...rows], { arrived: [origin] }));
+  for (const row of rows) {
+    await store.rows([row.id]);
+    await store.versions(row.id);
+  }
+  await store.linked(['artwork-of-bare'], [{ kind: 'Copying', name: 'copy' }]);
+  await store.list('Edition', undefined, 9);
+  await store.count('Edition');
+  await store.search({ whole: 'a b', tokens: ['a', 'b'], kinds: [], cap: 9 });
+  await store.byOrigin([origin]);
+  await store.byOriginKey(['k']);
+  await store.originsOf(['edition-of-a']);
+  for (const filter of someFilters) {
+    const given = Object.fromEntries(filter.map(condition => [condition, values[condition]])) as EditionFilter;
+    await store.windowGroups(given);
+    await store.editionsInWindows([windowOf('edition-of-a')], given, undefined, 9);
+    await store.editionsByTitle(given, undefined, 9);
+    await store.irregularEditions(given);
+  }
+  await store.changeSets([1]);
+  await store.lastChangeSet();
+  await store.scan(undefined, 99);
+  await store.windowsOf(['edition-of-a']);
+  await store.sortKeysOf(['edition-of-a']);
+  await store.awaited([origin]);
+  await store.checkpoint('i');
+  await store.facts();
+}
+
+/** A row of a kind that holds nothing but the links it must hold, to other bare rows. */
+function bare(kind: KindName): AnyRow {
+  const names: Readonly<Record<string, Field | Role>> =
+    kind in recordKinds
+      ? recordKinds[kind as keyof typeof recordKinds].fields
+      : claimKinds[kind as keyof typeof claimKinds].roles;
+  const links = Object.entries(names).flatMap(([name, declared]) =>
+    declared.required && 'to' in declared
+      ? [[name, bareId(declared.to[0]!.startsWith('any') ? 'Edition' : declared.to[0]!)]]
+      : [],
+  );
+  return { id: bareId(kind), kind, ...Object.fromEntries(links) } as unknown as AnyRow;
+}
+
+function bareId(kind: string): string {
+  return `${kind.toLowerCase()}-of-bare`;
+}

@@ -1,0 +1,97 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openSqliteStore } from '../../../src/store/sqlite/open.ts';
+import { kindNumber } from '../../../src/store/sqlite/row-codec.ts';
+import { WorkerClient } from '../../../src/store/sqlite/worker-client.ts';
+import { crowdedStore } from '../../support/crowded-store.ts';
+import { temporaryStore } from '../../support/temporary-store.ts';
+
+const file = temporaryStore();
+const limit = 100;
+/** A filter that has to look at every edition. */
+const everyEdition = { form: 'BOOK', language: 'de' } as const;
+
+beforeAll(() => crowdedStore(file, 400_000));
+
+/** The error's code, or "answered", and the milliseconds it took. */
+async function timed(asked: Promise<unknown>): Promise<{ readonly end: string; readonly took: number }> {
+  const begun = performance.now();
+  const end = await asked.then(
+    () => 'answered',
+    (error: { code: string }) => error.code,
+  );
+  return { end, took: performance.now() - begun };
+}
+
+describe('a question past its limit', () => {
+  test('ends within 20 ms of it with STORE_TIMEOUT, whatever it is, and the reader goes on', async () => {
+    const store = await openSqliteStore(file, { questionLimit: limit });
+    await Promise.all([store.count('Work'), store.irregularEditions({ work: 'work-of-none' })]);
+    const questions = {
+      windowGroups: () => store.windowGroups(everyEdition),
+      irregularEditions: () => store.irregularEditions(everyEdition),
+      editionsByTitle: () => store.editionsByTitle({ language: 'de' }, undefined, 9),
+      linked: () => store.linked(['work-of-all'], [{ kind: 'Edition', name: 'work' }]),
+      list: () => store.list('Edition', undefined, 10_000_000),
+    };
+    for (const [name, question] of Object.entries(questions)) {
+      const { end, took } = await timed(question());
+      expect([name, end]).toEqual([name, 'STORE_TIMEOUT']);
+      expect(took, name).toBeLessThan(limit + 20);
+      expect(took, name).toBeGreaterThan(limit - 2);
+      // Until the thread has put down what it was busy with.
+      await new Promise(resolve => setTimeout(resolve, 500));
+      expect(await store.irregularEditions({ work: 'work-of-none' })).toEqual([]);
+      expect(await store.count('Work')).toBe(0);
+    }
+    await store.close();
+  });
+
+  test('does not hold up the bounded ones meanwhile', async () => {
+    const store = await openSqliteStore(file, { questionLimit: 300 });
+    await Promise.all([store.count('Work'), store.irregularEditions({ work: 'work-of-none' })]);
+    const long = timed(store.windowGroups(everyEdition));
+    const times: number[] = [];
+    let longRuns = true;
+    void long.then(() => {
+      longRuns = false;
+    });
+    while (longRuns) {
+      const { end, took } = await timed(store.rows(['edition-no-000777', 'work-of-all']));
+      expect(end).toBe('answered');
+      times.push(took);
+    }
+    times.sort((a, b) => a - b);
+    expect((await long).end).toBe('STORE_TIMEOUT');
+    expect(times.length).toBeGreaterThan(20);
+    expect(times[Math.floor(times.length * 0.95)]).toBeLessThan(20);
+    await store.close();
+  });
+
+  test('that turns out long in the reader of the bounded ones goes on in the other', async () => {
+    const store = await openSqliteStore(file, { questionLimit: 60_000 });
+    const [editions] = await store.linked(['work-of-all'], [{ kind: 'Edition', name: 'work' }]);
+    expect(editions).toHaveLength(400_000);
+    await store.close();
+  }, 60_000);
+
+  test('is put down when the store is closed', async () => {
+    const store = await openSqliteStore(file, { questionLimit: 60_000 });
+    await store.irregularEditions({ work: 'work-of-none' });
+    const asked = timed(store.windowGroups(everyEdition));
+    await new Promise(resolve => setTimeout(resolve, 50));
+    const closed = await timed(store.close());
+    expect(closed.took).toBeLessThan(1000);
+    expect((await asked).end).toBe('STORE_UNREACHABLE');
+  });
+});
+
+test('a thread that does not end is replaced, and what waited behind it is answered by the next', async () => {
+  const client = new WorkerClient(file, 'reader', 20);
+  expect(await client.call('count', [kindNumber('Plate')], 5000)).toBe(0);
+  // A list has no place where it asks whether to go on: it is bounded by its limit, which is too great here.
+  const list = timed(client.call('list', [kindNumber('Edition'), '', '', 10_000_000], 10));
+  const behind = timed(client.call('lastChangeSet', [], 10_000));
+  expect((await list).end).toBe('STORE_TIMEOUT');
+  expect((await behind).end).toBe('answered');
+  await client.close();
+});

@@ -77,8 +77,9 @@ export const askReach = buildCommand<ReachFlags, [], CliContext>({
     },
   },
   func(flags) {
+    const question = asked(flags);
     return withDesk(this, flags, async desk => {
-      const answer = await desk.questions.reach(asked(flags));
+      const answer = await desk.questions.reach(question);
       if (flags.json === true) printJson(this, reachJson(answer));
       else this.process.stdout.write(await reachText(answer, desk.store));
     });

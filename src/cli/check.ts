@@ -12,8 +12,8 @@ export const check = buildCommand<CheckFlags, [], CliContext>({
   docs: {
     brief: 'Prove that the store is whole, and that what is derived agrees with what was recorded',
     fullDescription: [
-      'Reads every record and claim, works out again what is derived from them (order, words to find by, days of',
-      'publication), and compares. Prints the checksum of the canonical export: equal for two stores that were filled from',
+      'Reads every record and claim, works out again what is derived from them (their order, the days of publication), and',
+      'compares. Prints the checksum of the canonical export: equal for two stores that were filled from',
       'the same sources.',
       '',
       '  platestemma check',

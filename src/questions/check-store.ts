@@ -1,3 +1,4 @@
+import { formatDay } from '../domain/dates/calendar.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRow, RecordOf, Stamped } from '../domain/model/row.ts';
 import { foldVersion } from '../domain/text/fold.ts';
@@ -114,5 +115,6 @@ function sameWindow(a: EditionWindow | undefined, b: EditionWindow): boolean {
 
 function windowText(window: EditionWindow | undefined): string {
   if (window === undefined) return '(none)';
-  return `${window.first ?? '…'} to ${window.last ?? '…'}, ${window.profile}, ${window.dateClass}${window.regular ? '' : ', worked one by one'}`;
+  const day = (number: number | undefined): string => (number === undefined ? 'open' : formatDay(number));
+  return `${day(window.first)} to ${day(window.last)}, ${window.profile}, ${window.dateClass}${window.regular ? '' : ', worked one by one'}`;
 }

@@ -6,9 +6,13 @@ import type { Known } from './reach-by-brute-force.ts';
 /**
  * Changes every seventeenth edition in a way that library records of one date and place do not show: dates of several
  * parts, alternatives, contradictions, copies seen at a place, booksellers, false places, claims that do not count.
- * @returns how many editions were changed
+ * @returns ids of the editions that were changed
  */
-export async function plantClaims(store: GraphStore, editions: readonly Known[], seenAt: string): Promise<number> {
+export async function plantClaims(
+  store: GraphStore,
+  editions: readonly Known[],
+  seenAt: string,
+): Promise<ReadonlySet<string>> {
   const chosen = editions.filter(({ claims }, i) => i % 17 === 0 && datingOf(claims) !== undefined);
   const added = new Set<string>();
   const rows: AnyRow[] = [];
@@ -22,7 +26,7 @@ export async function plantClaims(store: GraphStore, editions: readonly Known[],
     added,
     changeSet: { moment: '2026-02-01T00:00:00.000Z', who: 'Ada', why: 'planted' },
   });
-  return chosen.length;
+  return new Set(chosen.map(({ edition }) => edition.id));
 }
 
 interface Planting {

@@ -2,8 +2,8 @@ import type { Conventions } from '../domain/conventions/conventions.ts';
 import { editionVerdicts } from '../domain/reach/edition-verdicts.ts';
 import { regularWindow } from '../domain/reach/published-window.ts';
 import type { Outlet, ReachEdition } from '../domain/reach/reach-edition-input.ts';
-
 import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
+import { breath } from './breath.ts';
 import { outletsOfProfile } from './edition-outlets.ts';
 import { locatedPlaces } from './located-places.ts';
 import type { VerdictAndMargin } from './questions.ts';
@@ -24,8 +24,11 @@ export interface JudgedWindows {
   }[];
 }
 
+/** Groups that are judged before others get their turn: some milliseconds' work. */
+const breathAfter = 2000;
+
 /** Editions worked one by one are asked for in stretches of this length. */
-const stretch = 500;
+const stretch = 100;
 
 export async function judgeWindows(
   store: GraphStore,
@@ -36,11 +39,12 @@ export async function judgeWindows(
   const found = await store.windowGroups(filter);
   const verdictOn = editionVerdicts(target, conventions);
   const outletsOf = await outletsOfProfiles(store, new Set(found.groups.map(group => group.profile)));
-  const groups = found.groups.map(window => ({
-    window,
-    outcome: verdictOn(editionOfWindow(window, outletsOf(window.profile), conventions)),
-    count: window.count,
-  }));
+  const groups: JudgedWindows['groups'][number][] = [];
+  for (const window of found.groups) {
+    if (groups.length % breathAfter === breathAfter - 1) await breath();
+    const outcome = verdictOn(editionOfWindow(window, outletsOf(window.profile), conventions));
+    groups.push({ window, outcome, count: window.count });
+  }
   const irregular = found.irregular === 0 ? [] : await store.irregularEditions(filter);
   const single: JudgedWindows['single'][number][] = [];
   for (let from = 0; from < irregular.length; from += stretch) {

@@ -1,4 +1,6 @@
+import { threadId } from 'node:worker_threads';
 import type { EditionFilter, WindowKey } from '../graph-store.ts';
+import { type GroupColumns, type GroupRow, groupColumns } from './group-columns.ts';
 import type { KeyCache } from './key-cache.ts';
 import type { Prepared } from './prepared.ts';
 import { type Condition, reachSql, setConditions } from './reach-statements.ts';
@@ -8,29 +10,38 @@ import { sql } from './statements.ts';
 
 type Bound = Readonly<Record<string, string | number | null>>;
 
-export type GroupRow = readonly [
+type NamedWindow = readonly [
   profile: string,
   dateClass: WindowKey['dateClass'],
   first: number | null,
   last: number | null,
-  count: number,
 ];
+
+/** All groups at a state of the store, or word that it is still the one that was known. */
+export interface GroupsFound {
+  readonly version: string;
+  readonly columns?: GroupColumns;
+}
 
 /** Windows of editions under a filter: what questions about reach count and page. */
 export class ReachReader {
   readonly #prepared: Prepared;
   readonly #keys: KeyCache;
+  readonly #profiles = new Map<number, string>();
 
   constructor(prepared: Prepared, keys: KeyCache) {
     this.#prepared = prepared;
     this.#keys = keys;
   }
 
-  groups(filter: EditionFilter): { readonly groups: GroupRow[]; readonly irregular: number } {
+  /** @param known version of the groups without a filter that the asker has */
+  groups(filter: EditionFilter, known: string | undefined): GroupsFound {
+    const version = this.#version();
+    if (version === known) return { version };
     const { conditions, values } = this.#filter(filter);
     const groups = this.#all<GroupRow>(reachSql.groups(conditions), values);
     const [[irregular]] = this.#all<[number]>(reachSql.irregularCount(conditions), values) as [[number]];
-    return { groups, irregular };
+    return { version, columns: groupColumns(groups, irregular, number => this.#nameOfProfile(number)) };
   }
 
   irregular(filter: EditionFilter): string[] {
@@ -43,7 +54,7 @@ export class ReachReader {
     const { conditions, values } = this.#filter(filter);
     if (conditions.some(condition => setConditions.has(condition))) {
       const wanted = new Set(windows.map(w => windowName(w.profile, w.dateClass, w.first ?? null, w.last ?? null)));
-      return this.#all<[string, ...GroupRow]>(reachSql.regular(conditions), { ...values, after })
+      return this.#all<[string, ...NamedWindow]>(reachSql.regular(conditions), { ...values, after })
         .filter(([, profile, dateClass, first, last]) => wanted.has(windowName(profile, dateClass, first, last)))
         .map(([id]) => id);
     }
@@ -75,6 +86,17 @@ export class ReachReader {
       conditions,
       values: filter.subject === undefined ? values : { ...values, subjectEnd: `${filter.subject}\u{10ffff}` },
     };
+  }
+
+  /** Another after every commit. SQLite counts them for each connection, so the thread is part of it. */
+  #version(): string {
+    return `${threadId}.${this.#prepared.first<[number]>('PRAGMA data_version')![0]}`;
+  }
+
+  #nameOfProfile(number: number): string {
+    const known = this.#profiles.get(number) ?? this.#prepared.first<[string]>(sql.nameOfProfile, number)![0];
+    this.#profiles.set(number, known);
+    return known;
   }
 
   #all<Row extends readonly unknown[]>(text: string, values: Bound): Row[] {

@@ -49,7 +49,7 @@ const windowColumns = 'w.class, w.first, w.last';
 /** Statements of questions about reach, by filter. */
 export const reachSql = {
   groups: (filter: readonly Condition[]): string =>
-    `SELECT p.name, g.class, g.first, g.last, g.n FROM (SELECT w.profile, ${windowColumns}, count(*) AS n FROM ${windowsThatPass(filter)} AND w.regular = 1 GROUP BY w.profile, ${windowColumns}) AS g CROSS JOIN profile AS p ON p.number = g.profile`,
+    `SELECT w.profile, ${windowColumns}, count(*) FROM ${windowsThatPass(filter)} AND w.regular = 1 GROUP BY w.profile, ${windowColumns}`,
 
   irregularCount: (filter: readonly Condition[]): string =>
     `SELECT count(*) FROM ${windowsThatPass(filter)} AND w.regular = 0`,

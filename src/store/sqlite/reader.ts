@@ -5,7 +5,7 @@ import type { EditionFilter, WindowKey } from '../graph-store.ts';
 import type { Deadline } from './deadline.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
-import { ReachReader } from './reach-reader.ts';
+import { type GroupsFound, ReachReader } from './reach-reader.ts';
 import type { ReadRow } from './row-codec.ts';
 import { kindNames } from './schema-text.ts';
 import { type FoundWords, SearchReader, type SearchTexts } from './search-reader.ts';
@@ -121,8 +121,8 @@ export class Reader {
     });
   }
 
-  windowGroups(filter: EditionFilter): ReturnType<ReachReader['groups']> {
-    return this.#reach.groups(filter);
+  windowGroups(filter: EditionFilter, known?: string): GroupsFound {
+    return this.#reach.groups(filter, known);
   }
 
   irregularEditions(filter: EditionFilter): string[] {

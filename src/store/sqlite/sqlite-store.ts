@@ -2,9 +2,10 @@ import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
 import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
-import { PlatestemmaError } from '../../errors.ts';
+import { invariant, PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
-import type { GroupRow } from './reach-reader.ts';
+import { windowGroups } from './group-columns.ts';
+import type { GroupsFound } from './reach-reader.ts';
 import type { ChangeSetRow, FactNumbers, OriginPair, WindowRow } from './reader.ts';
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
@@ -25,6 +26,8 @@ export class SqliteStore implements port.GraphStore {
   /** For what may look at the whole store. */
   readonly #long: StoreCalls;
   readonly #limit: number;
+  /** What was last answered without a filter: it holds until something is written. */
+  #allGroups: { readonly version: string; readonly groups: port.WindowGroups } | undefined;
 
   constructor(writer: StoreCalls, quick: StoreCalls, long: StoreCalls, limit: number) {
     this.#writer = writer;
@@ -94,14 +97,14 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async windowGroups(filter: port.EditionFilter): Promise<port.WindowGroups> {
-    const found = await this.#askLong<{ groups: GroupRow[]; irregular: number }>('windowGroups', filter);
-    return {
-      groups: found.groups.map(([profile, dateClass, first, last, count]) => ({
-        ...windowKey(profile, dateClass, first, last),
-        count,
-      })),
-      irregular: found.irregular,
-    };
+    const isFiltered = Object.values(filter).some(value => value !== undefined);
+    const known = isFiltered ? undefined : this.#allGroups;
+    const { version, columns } = await this.#askLong<GroupsFound>('windowGroups', filter, known?.version);
+    if (columns === undefined && known !== undefined) return known.groups;
+    invariant(columns !== undefined, 'groups that are not known already are given');
+    const groups = windowGroups(columns);
+    if (!isFiltered) this.#allGroups = { version, groups };
+    return groups;
   }
 
   async editionsInWindows(

@@ -44,6 +44,7 @@ export const sql = {
   deleteAwaited: 'DELETE FROM awaited WHERE key = ? AND source = ?',
   putCheckpoint: 'INSERT OR REPLACE INTO checkpoint (intake, records, report) VALUES (?, ?, ?)',
   checkpoint: 'SELECT records, report FROM checkpoint WHERE intake = ?',
+  nameOfProfile: 'SELECT name FROM profile WHERE number = ?',
   profileOfName: 'SELECT number FROM profile WHERE name = ?',
   insertProfile: 'INSERT INTO profile (name) VALUES (?)',
   putWindow:

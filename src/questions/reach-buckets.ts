@@ -15,6 +15,11 @@ interface Bucket {
   readonly single: readonly string[];
 }
 
+interface BucketMade extends Bucket {
+  readonly windows: WindowKey[];
+  readonly single: string[];
+}
+
 export interface Buckets {
   readonly order: BucketOrder;
   readonly buckets: readonly Bucket[];
@@ -27,16 +32,15 @@ const ranks = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'] 
 
 /** ROOM: by verdict, then by the margin nearest to none; DATE: by first day, then last. Open ends last, an open first day first. */
 export function bucketsInOrder(judged: JudgedWindows, order: BucketOrder): Buckets {
-  const buckets = new Map<string, { keys: readonly [number, number]; windows: WindowKey[]; single: string[] }>();
-  const bucket = (keys: readonly [number, number]) => {
-    const name = keys.join(' ');
-    const made = buckets.get(name) ?? { keys, windows: [], single: [] };
-    buckets.set(name, made);
+  const buckets = new Map<number, Map<number, BucketMade>>();
+  const bucket = ([a, b]: readonly [number, number]): BucketMade => {
+    const made = buckets.get(a)?.get(b) ?? { keys: [a, b], windows: [], single: [] };
+    if (made.windows.length + made.single.length === 0) buckets.set(a, (buckets.get(a) ?? new Map()).set(b, made));
     return made;
   };
   for (const { window, outcome } of judged.groups) bucket(keysOf(order, window, outcome)).windows.push(window);
   for (const { edition, window, outcome } of judged.single) bucket(keysOf(order, window, outcome)).single.push(edition);
-  const sorted = [...buckets.values()].sort((a, b) => byKeys(a.keys, b.keys));
+  const sorted = [...buckets.values()].flatMap(each => [...each.values()]).sort((a, b) => byKeys(a.keys, b.keys));
   for (const { single } of sorted) single.sort(compareText);
   return { order, buckets: sorted };
 }

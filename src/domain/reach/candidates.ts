@@ -16,8 +16,8 @@ export interface Candidate {
   readonly lag: Lag;
   /** Days on which it may have arrived, as verdicts reckon them. */
   readonly arrived: DayRange;
-  /** The same from the recorded days. */
-  readonly shown: DayRange;
+  /** Recorded days of publication that it rests on. */
+  readonly recorded: DayRange;
   readonly access?: RecordedAccess | undefined;
 }
 
@@ -44,13 +44,15 @@ export function candidatesOf(
   const outlets = usableOutlets(edition.outlets);
   return edition.published.reckoned.map(part => {
     const recorded = recordedWithin(edition.published, part);
-    const ways = stays.flatMap(stay =>
-      outlets.map(outlet => {
+    const ways: Way[] = [];
+    for (const stay of stays) {
+      for (const outlet of outlets) {
         const lag = outletLag(outlet, stay.place, recorded, conventions, between);
-        return { outlet, stay, lag, arrived: arrival(part, lag), shown: arrival(recorded, lag) };
-      }),
-    );
-    const known = (edition.accesses ?? []).map(access => knownBy(access, ways, within));
+        ways.push({ outlet, stay, lag, recorded, arrived: arrival(part, lag) });
+      }
+    }
+    if (edition.accesses === undefined || edition.accesses.length === 0) return { candidates: ways };
+    const known = edition.accesses.map(access => knownBy(access, ways, within));
     return {
       candidates: [...ways, ...known.flat()],
       contradiction: known.flat().find(({ arrived }) => isReversed(arrived))?.access,
@@ -58,8 +60,15 @@ export function candidatesOf(
   });
 }
 
+/** Days on which it may have arrived from the recorded days alone. */
+export function shownArrival({ recorded, lag, access }: Candidate): DayRange {
+  const { lo, hi } = arrival(recorded, lag);
+  return { lo, hi: access?.when.hi ?? hi };
+}
+
 /** The routes of the recorded days count, not those of the days before an imprint year. */
-function recordedWithin({ recorded }: PublishedWindow, part: DayRange): DayRange {
+function recordedWithin({ recorded, reckoned }: PublishedWindow, part: DayRange): DayRange {
+  if (recorded.length === 1 && reckoned.length === 1) return recorded[0]!;
   const inside = recorded.filter(
     ({ lo, hi }) =>
       (hi === undefined || part.lo === undefined || hi >= part.lo) &&
@@ -91,8 +100,8 @@ function knownBy(access: RecordedAccess, ways: readonly Way[], within: number): 
 }
 
 function known(access: RecordedAccess, way: Way): Candidate {
-  const by = ({ lo, hi }: DayRange): DayRange => ({ lo, hi: access.when.hi ?? hi });
-  return { ...way, access, arrived: by(way.arrived), shown: by(way.shown) };
+  const { lo, hi } = way.arrived;
+  return { ...way, access, arrived: { lo, hi: access.when.hi ?? hi } };
 }
 
 function quickest(ways: readonly Way[]): Way | undefined {

@@ -12,6 +12,9 @@ export function editionVerdicts(
   const judge = editionJudge(target, conventions, lagOverEras);
   return edition => {
     const judged = judge(edition);
-    return 'contradiction' in judged ? contradictory : judged.headline;
+    if ('contradiction' in judged) return contradictory;
+    // Not the way that decides: kept for many editions it would hold on to much.
+    const { verdict, margin } = judged.headline;
+    return { verdict, margin };
   };
 }

@@ -69,12 +69,15 @@ export function answer(
   { cases, exact }: StayCases,
   objectDays: readonly DayRange[],
 ): Answer | undefined {
-  const judgedBy = (stays: readonly ReachStay[]) =>
-    joinVerdicts(
-      parts
-        .filter(({ contradiction }) => contradiction === undefined)
-        .flatMap(({ candidates }) => objectDays.map(day => bestOf(candidates.filter(isAmong(stays)), day))),
-    );
+  const judgedBy = (stays: readonly ReachStay[]) => {
+    const best: Best[] = [];
+    for (const { candidates, contradiction } of parts) {
+      if (contradiction !== undefined) continue;
+      const among = candidates.every(isAmong(stays)) ? candidates : candidates.filter(isAmong(stays));
+      for (const day of objectDays) best.push(bestOf(among, day));
+    }
+    return joinVerdicts(best);
+  };
   const judged = cases.map(judgedBy).filter(each => each !== undefined);
   const joined = joinVerdicts(exact ? judged : bounded(judged));
   if (joined === undefined) return undefined;

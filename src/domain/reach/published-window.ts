@@ -49,7 +49,8 @@ export function regularWindow(days: DayRange, kind: PublishedClass, conventions:
 function earlier(days: readonly DayRange[], kind: PublishedClass, conventions: Conventions): readonly DayRange[] {
   if (kind === 'OTHER') return days;
   const ahead = conventions.get(aheadKey(kind));
-  return mergeRanges(days.map(({ lo, hi }) => ({ lo: lo === undefined ? undefined : lo - ahead, hi })));
+  const begun = days.map(({ lo, hi }) => ({ lo: lo === undefined ? undefined : lo - ahead, hi }));
+  return begun.length === 1 ? begun : mergeRanges(begun);
 }
 
 /** Key of the convention that says how far ahead. */

@@ -2,6 +2,7 @@ import type { ConventionUse } from '../conventions/convention-use.ts';
 import type { ConventionKey, Conventions } from '../conventions/conventions.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
 import type { AnswerFlag } from './answer-flag.ts';
+import { shownArrival } from './candidates.ts';
 import { type Answer, answer, type Contradiction, editionJudge } from './judge-edition.ts';
 import { aheadKey } from './published-window.ts';
 import type { ObjectDay, ReachEdition, ReachTarget } from './reach-edition-input.ts';
@@ -66,7 +67,7 @@ function outcome(
     stay: decides?.stay,
     access: decides?.access,
     lag: decides?.lag,
-    arrival: decides === undefined ? {} : decides.shown,
+    arrival: decides === undefined ? {} : shownArrival(decides),
     flags: [...flags],
     conventions: inOrder([...keys.map(key => conventions.use(key)), ...(decides?.lag.route.conventions ?? [])]),
     why: reasonsOf({

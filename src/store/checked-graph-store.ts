@@ -1,13 +1,15 @@
-import { kindOfId } from '../domain/model/id.ts';
-import { isRecordKind } from '../domain/model/kinds.ts';
+import type { Field, Role } from '../domain/model/declaration.ts';
+import { checkId, kindOfId } from '../domain/model/id.ts';
+import { claimKinds, isRecordKind, type KindName, recordKinds } from '../domain/model/kinds.ts';
 import { linksOfKind } from '../domain/model/links.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, PutRow, WriteBatch } from './graph-store.ts';
 
 /**
- * An engine whose input has been checked: rows are of the kind their id says, and what they name is of a kind that may
- * stand there. The form of rows is checked where they come in, by the schema of graph files.
+ * An engine whose input has been checked: rows are of the kind their id says, have what their kind must have, and name
+ * what is of a kind that may stand there. The form of rows is checked where they come in, by the schema of graph files.
+ * @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH from `write`, besides what the engine throws
  */
 export function checkedGraphStore(engine: GraphStore): GraphStore {
   return new Proxy(engine, {
@@ -41,13 +43,39 @@ function checkPut({ row, sort }: PutRow): void {
       { place },
     );
   }
+  checkId(row.id);
   if (isRecordKind(row.kind) !== (sort !== undefined)) {
     throw new PlatestemmaError('BROKEN_PROMISE', `records and only records come with a sort key: ${row.id}`, { place });
   }
+  const values = row as unknown as Readonly<Record<string, unknown>>;
+  for (const name of requiredNames.get(row.kind)!) if (values[name] === undefined) throw missing(row, name);
   for (const link of linksOfKind(row.kind)) {
-    const id = (row as unknown as Readonly<Record<string, unknown>>)[link.name];
+    const id = values[link.name];
     if (id !== undefined) checkLink(row, link.name, link.to, id);
   }
+  for (const name in values) {
+    const value = values[name];
+    if (typeof value === 'string' && !value.isWellFormed()) throw halfCharacter(row, name);
+  }
+}
+
+const requiredNames: ReadonlyMap<KindName, readonly string[]> = new Map(
+  [...Object.values(recordKinds), ...Object.values(claimKinds)].map(declaration => {
+    const named: Readonly<Record<string, Field | Role>> =
+      declaration.type === 'claim' ? { ...declaration.roles, ...declaration.fields } : declaration.fields;
+    return [declaration.kind, Object.keys(named).filter(name => named[name]!.required)];
+  }),
+);
+
+function missing(row: AnyRow, name: string): PlatestemmaError {
+  const message = `${row.id}: expected "${name}", which every ${row.kind} has, came none`;
+  return new PlatestemmaError('INPUT_INVALID', message, { place: { key: row.id, field: name } });
+}
+
+/** Engines keep texts as UTF-8, which has no half of a surrogate pair (Unicode D92). */
+function halfCharacter(row: AnyRow, name: string): PlatestemmaError {
+  const message = `${row.id}, ${name}: expected a text of whole characters, came one with half a surrogate pair`;
+  return new PlatestemmaError('INPUT_INVALID', message, { place: { key: row.id, field: name } });
 }
 
 function checkLink(row: AnyRow, name: string, to: readonly string[], id: unknown): void {

@@ -28,7 +28,7 @@ export interface JudgedWindows {
 const breathAfter = 2000;
 
 /** Editions worked one by one are asked for in stretches of this length. */
-const stretch = 100;
+const stretch = 250;
 
 export async function judgeWindows(
   store: GraphStore,

@@ -23,6 +23,15 @@ const mostRequests = 2000;
 const folder = mkdtempSync(join(tmpdir(), 'platestemma-bench-'));
 const store = join(folder, 'graph.store');
 
+/** Questions that look at all there is, on a server that gives them little time. */
+const longQuestions: Readonly<Record<string, string>> = {
+  'reach of a subject, by title':
+    '{reach(at:{placeName:"Meissen"},by:"1790",order:TITLE,filter:{subject:"9",illustrated:true,language:"ita"}){counts{inNoCase} editions{nodes{edition{title}}}}}',
+  'reach of all':
+    '{reach(at:{placeName:"Meissen"},by:"1790",first:50){counts{inNoCase} editions{nodes{edition{title}}}}}',
+  'search for common words': '{search(text:"collection and of the no c",first:50){edges{node{id}}}}',
+};
+
 try {
   await syntheticStore(store, editions);
   const late = await pastTheLimit();
@@ -68,15 +77,6 @@ async function askInTurn(
   return Object.fromEntries(taken.map(({ name, times }) => [name, timingOf(times)]));
 }
 
-/** Questions that look at all there is, on a server that gives them little time. */
-const longQuestions: Readonly<Record<string, string>> = {
-  'reach of a subject, by title':
-    '{reach(at:{placeName:"Meissen"},by:"1790",order:TITLE,filter:{subject:"9",illustrated:true,language:"ita"}){counts{inNoCase} editions{nodes{edition{title}}}}}',
-  'reach of all':
-    '{reach(at:{placeName:"Meissen"},by:"1790",first:50){counts{inNoCase} editions{nodes{edition{title}}}}}',
-  'search for common words': '{search(text:"collection and of the no c",first:50){edges{node{id}}}}',
-};
-
 async function pastTheLimit(): Promise<Record<string, unknown>> {
   const server = await startServer(store, { PLATESTEMMA_QUESTION_LIMIT: String(limit) });
   const [client, other] = [graphqlClient(server.url), graphqlClient(server.url)];
@@ -87,23 +87,31 @@ async function pastTheLimit(): Promise<Record<string, unknown>> {
     const ends: number[] = [];
     const codes: Record<string, number> = {};
     const others: number[] = [];
+    let failed = 0;
     for (let time = 0; time < 15; time++) {
       let under = true;
       const begun = performance.now();
       const long = client.ask(query).then(({ errors }) => {
-        ends.push(performance.now() - begun - limit);
+        // What was answered in time did not meet the limit.
+        if (errors !== undefined) ends.push(performance.now() - begun - limit);
         const code = errors === undefined ? 'answered' : (errors[0]?.extensions?.code ?? 'no code');
         codes[code] = (codes[code] ?? 0) + 1;
         under = false;
       });
       for (let asked = 0; under && asked < 200; asked++) {
         const { query: text, variables } = next();
-        others.push(await other.time(text, variables));
+        const asking = performance.now();
+        if ((await other.ask(text, variables)).errors !== undefined) failed++;
+        others.push(performance.now() - asking);
         await pause(2);
       }
       await long;
     }
-    result[name] = { codes, millisecondsAfterLimit: { ...timingOf(ends) }, nodeMeanwhile: timingOf(others) };
+    result[name] = {
+      codes,
+      millisecondsAfterLimit: ends.length === 0 ? 'none met it' : timingOf(ends),
+      nodeMeanwhile: { ...timingOf(others), failed },
+    };
   }
   client.close();
   other.close();

@@ -20,6 +20,8 @@ export async function startServer(store: string, env: Readonly<Record<string, st
     stdio: ['ignore', 'pipe', 'inherit'],
     env: { ...process.env, ...env },
   });
+  // A measurement that fails leaves no server behind.
+  process.once('exit', () => child.kill('SIGKILL'));
   const url = await new Promise<string>((resolve, reject) => {
     child.stdout.on('data', chunk => {
       const found = /at (http:\S+)/.exec(String(chunk));

@@ -81,7 +81,9 @@ async function pastTheLimit(): Promise<Record<string, unknown>> {
   const server = await startServer(store, { PLATESTEMMA_QUESTION_LIMIT: String(limit) });
   const [client, other] = [graphqlClient(server.url), graphqlClient(server.url)];
   const next = nodeQuestions(editions);
-  await askInTurn(other, { node: next }, round => round < 50);
+  // The first questions of a new process may well take longer than the limit: they are not counted.
+  for (let asked = 0; asked < 50; asked++) await other.ask(next().query, next().variables);
+  for (const query of Object.values(longQuestions)) await client.ask(query);
   const result: Record<string, unknown> = {};
   for (const [name, query] of Object.entries(longQuestions)) {
     const ends: number[] = [];

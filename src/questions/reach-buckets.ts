@@ -1,5 +1,6 @@
 import { compareText } from '../domain/text/compare.ts';
 import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
+import { breath } from './breath.ts';
 import type { Page } from './page.ts';
 import type { ReachPosition, VerdictAndMargin } from './questions.ts';
 import type { JudgedWindows } from './reach-windows.ts';
@@ -25,21 +26,28 @@ export interface Buckets {
   readonly buckets: readonly Bucket[];
 }
 
+/** Groups that are sorted into buckets before others get their turn. */
+const breathAfter = 8000;
+
 /** Stands for an open end: further off than any day, and still a number that a cursor can carry. */
 const none = Number.MAX_SAFE_INTEGER;
 
 const ranks = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'] as const;
 
 /** ROOM: by verdict, then by the margin nearest to none; DATE: by first day, then last. Open ends last, an open first day first. */
-export function bucketsInOrder(judged: JudgedWindows, order: BucketOrder): Buckets {
+export async function bucketsInOrder(judged: JudgedWindows, order: BucketOrder): Promise<Buckets> {
   const buckets = new Map<number, Map<number, BucketMade>>();
   const bucket = ([a, b]: readonly [number, number]): BucketMade => {
     const made = buckets.get(a)?.get(b) ?? { keys: [a, b], windows: [], single: [] };
     if (made.windows.length + made.single.length === 0) buckets.set(a, (buckets.get(a) ?? new Map()).set(b, made));
     return made;
   };
-  for (const { window, outcome } of judged.groups) bucket(keysOf(order, window, outcome)).windows.push(window);
+  for (const [i, { window, outcome }] of judged.groups.entries()) {
+    if (i % breathAfter === breathAfter - 1) await breath();
+    bucket(keysOf(order, window, outcome)).windows.push(window);
+  }
   for (const { edition, window, outcome } of judged.single) bucket(keysOf(order, window, outcome)).single.push(edition);
+  await breath();
   const sorted = [...buckets.values()].flatMap(each => [...each.values()]).sort((a, b) => byKeys(a.keys, b.keys));
   for (const { single } of sorted) single.sort(compareText);
   return { order, buckets: sorted };

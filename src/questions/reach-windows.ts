@@ -25,7 +25,7 @@ export interface JudgedWindows {
 }
 
 /** Groups that are judged before others get their turn: some milliseconds' work. */
-const breathAfter = 2000;
+const breathAfter = 1000;
 
 /** Editions worked one by one are asked for in stretches of this length. */
 const stretch = 250;

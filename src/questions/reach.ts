@@ -40,7 +40,7 @@ export async function reach(store: GraphStore, asked: ReachAsked): Promise<Reach
   };
 }
 
-function page(
+async function page(
   store: GraphStore,
   asked: ReachAsked,
   judged: JudgedWindows,
@@ -50,7 +50,7 @@ function page(
   const after = asked.page.after?.order === order ? asked.page.after : undefined;
   if (order === 'TITLE')
     return pageByTitle(store, filter, asked.page.first, after?.order === 'TITLE' ? after : undefined);
-  return pageOfBuckets(store, bucketsInOrder(judged, order as BucketOrder), filter, asked.page.first, after);
+  return pageOfBuckets(store, await bucketsInOrder(judged, order as BucketOrder), filter, asked.page.first, after);
 }
 
 /** Ids of the filter are checked, so that a mistyped one is no empty answer. */

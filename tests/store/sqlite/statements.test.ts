@@ -54,6 +54,14 @@ describe('statements of the SQLite engine', () => {
     expect(found).toEqual(['SCAN tally: SELECT kind, rows FROM tally']);
   });
 
+  test('filters look at the narrow copies of editions and works, not at the rows', () => {
+    const steps = plan(open, reachSql.groups(['form', 'language', 'illustrated'])).filter(step => / [ek] /.test(step));
+    expect(steps).toEqual([
+      expect.stringContaining('USING COVERING INDEX edition_for_filters'),
+      expect.stringContaining('USING COVERING INDEX work_for_filters'),
+    ]);
+  });
+
   test('windows are grouped and listed in the order of their index, without sorting', () => {
     expect(plan(open, reachSql.groups([])).join('\n')).not.toContain('USE TEMP B-TREE');
     expect(plan(open, sql.listKind).join('\n')).not.toContain('USE TEMP B-TREE');

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { DatabaseSync } from 'node:sqlite';
 import { expect, test } from 'vitest';
 import { openSqliteStore } from '../../../src/store/sqlite/open.ts';
 import { temporaryStore } from '../../support/temporary-store.ts';
@@ -33,5 +34,8 @@ test('a store whose writer was killed has every change that was acknowledged, an
     const linked = await store.linked([`plate-of-b-${last}`], [{ kind: 'Copying', name: 'source' }]);
     expect(linked.map(rows => rows.map(({ id }) => id))).toEqual([[`copying-of-${last}`]]);
     await store.close();
+    const database = new DatabaseSync(file, { readOnly: true });
+    expect(database.prepare('PRAGMA integrity_check').all()).toEqual([{ integrity_check: 'ok' }]);
+    database.close();
   }
 }, 60_000);

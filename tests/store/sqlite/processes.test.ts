@@ -1,5 +1,4 @@
-import { execFileSync, spawn } from 'node:child_process';
-import { once } from 'node:events';
+import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { describe, expect, test } from 'vitest';
@@ -9,43 +8,7 @@ import { temporaryStore } from '../../support/temporary-store.ts';
 
 const script = (name: string) => join(import.meta.dirname, name);
 
-/** Runs a process that writes, kills it some milliseconds after its first batch, and gives the last number it said. */
-async function writeAndKill(file: string, after: number): Promise<number> {
-  const child = spawn(process.execPath, [script('write-forever.ts'), file], { stdio: ['ignore', 'pipe', 'inherit'] });
-  let said = '';
-  child.stdout.setEncoding('utf8').on('data', (text: string) => {
-    said += text;
-  });
-  await once(child.stdout, 'data');
-  await new Promise(resolve => setTimeout(resolve, after));
-  child.kill('SIGKILL');
-  await once(child, 'close');
-  return Number(said.split('\n').at(-2));
-}
-
 describe('processes at one store', () => {
-  test('killed while it writes, one leaves every change it has said, and no half of another', async () => {
-    const file = temporaryStore();
-    for (const after of [3, 40, 111]) {
-      const said = await writeAndKill(file, after);
-      const store = await openSqliteStore(file);
-      const last = await store.lastChangeSet();
-      expect(last).toBeGreaterThanOrEqual(said);
-      expect(last).toBeLessThanOrEqual(said + 1);
-      const plates = await store.scan(undefined, 1_000_000);
-      const counts = Map.groupBy(plates, row => row.since);
-      expect(plates).toHaveLength(50 * last);
-      expect([...counts.values()].every(rows => rows.length === 50)).toBe(true);
-      expect(await store.count('Plate')).toBe(50 * last);
-      const found = await store.search({ whole: 'note', tokens: ['note'], kinds: [], cap: 1_000_000 });
-      expect(found.candidates).toHaveLength(50 * last);
-      await store.close();
-      const database = new DatabaseSync(file, { readOnly: true });
-      expect(database.prepare('PRAGMA integrity_check').all()).toEqual([{ integrity_check: 'ok' }]);
-      database.close();
-    }
-  });
-
   test('two may write in turn, and each sees what the other wrote', async () => {
     const file = temporaryStore();
     const store = await openSqliteStore(file, { create: true });

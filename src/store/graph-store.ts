@@ -10,7 +10,11 @@ import type { AnyRow, Origin, Stamped } from '../domain/model/row.ts';
  * - Answers to a list of ids have its length and order.
  * - Every list has one total order, named with the method; nothing is cut without saying so.
  * - Reads see all writes whose promise has resolved before they were asked.
- * - After `close` every method rejects with STORE_UNREACHABLE. Closing twice is allowed.
+ * - A row has its fields in the order in which they are declared: answers of two engines can be compared as bytes.
+ * - Texts are ordered by code points.
+ * - A question may reject with STORE_TIMEOUT, within 20 ms of its limit; the store goes on.
+ * - After `close` every method rejects with STORE_UNREACHABLE; a write that was asked for before is made. Closing twice
+ *   is allowed.
  * - What an adapter is given has been checked above it (checked-graph-store.ts) and may be trusted.
  */
 export interface GraphStore {
@@ -95,7 +99,8 @@ export interface GraphStore {
   /**
    * Writes a batch whole or not at all, as one change set, and resolves when it is safe on disk. A batch that puts and
    * removes nothing makes no change set (its checkpoint is still kept) and answers the last number.
-   * @throws STORE_BUSY, STORE_FULL, STORE_READ_ONLY
+   * @throws NOT_FOUND if a row, window or origin names what is neither in the store nor in the batch; STORE_BUSY,
+   *   STORE_FULL, STORE_READ_ONLY
    */
   write(batch: WriteBatch): Promise<WriteReceipt>;
 
@@ -182,17 +187,24 @@ export interface WindowGroups {
   readonly irregular: number;
 }
 
-/** All conditions must hold; an absent one does not limit. */
+/**
+ * All conditions must hold of the graph as it is now; an absent one does not limit. Claims count that are still said, held
+ * and at least possible.
+ */
 export interface EditionFilter {
   /** Form of the work, by SDL name. */
   readonly form?: string;
   /** Language among those of the edition. */
   readonly language?: string;
+  /** False passes the editions that do not say that they are. */
   readonly illustrated?: boolean;
   readonly work?: string;
   /** Id of a Place that an Imprint of the edition names. */
   readonly place?: string;
-  /** Iconclass notation; the edition, its work, or a plate present in it is depicted with it or a narrower one. */
+  /**
+   * Iconclass notation; the edition, its work, or a plate present in it is depicted with it or a narrower one, which is
+   * one that begins with it.
+   */
   readonly subject?: string;
 }
 

@@ -5,64 +5,46 @@ import type { AnyClaim, AnyRow, Origin, Stamped } from '../../src/domain/model/r
 import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
-import type {
-  AwaitedLink,
-  ChangeSet,
-  Checkpoint,
-  EditionFilter,
-  EditionWindow,
-  EditionWithWindow,
-  GraphStore,
-  Listed,
-  ListPosition,
-  OriginFound,
-  PutRow,
-  SearchAsked,
-  SearchCandidate,
-  SearchFound,
-  StoreFacts,
-  Via,
-  View,
-  WindowGroups,
-  WindowKey,
-  WriteBatch,
-  WriteReceipt,
-} from '../../src/store/graph-store.ts';
+import type * as port from '../../src/store/graph-store.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
 import { isValid, rowInOrder, value } from './memory-store-rows.ts';
 import { matchClass, matchClasses } from './memory-store-search.ts';
 
 /** The whole port over arrays and maps: slow, obvious, and the truth that other engines are compared with. */
-export function memoryStore(): GraphStore {
+export function memoryStore(): port.GraphStore {
   return new MemoryStore();
 }
 
 type Row = Stamped<AnyRow>;
 
-class MemoryStore implements GraphStore {
+class MemoryStore implements port.GraphStore {
   #closed = false;
-  readonly #changeSets: ChangeSet[] = [];
+  readonly #changeSets: port.ChangeSet[] = [];
   /** All versions of each row, oldest first. */
   readonly #versions = new Map<string, Row[]>();
   /** What each record is ordered and found by now. */
   readonly #findable = new Map<string, { readonly sort: string; readonly tokens: readonly string[] }>();
-  #origins: (Origin & OriginFound)[] = [];
-  readonly #windows = new Map<string, EditionWindow>();
-  #awaited: AwaitedLink[] = [];
-  readonly #checkpoints = new Map<string, Checkpoint>();
+  #origins: (Origin & port.OriginFound)[] = [];
+  readonly #windows = new Map<string, port.EditionWindow>();
+  #awaited: port.AwaitedLink[] = [];
+  readonly #checkpoints = new Map<string, port.Checkpoint>();
 
-  async rows(ids: readonly string[], view?: View) {
+  async rows(ids: readonly string[], view?: port.View) {
     this.#open();
     return ids.map(id => this.#row(id, view));
   }
 
-  async linked(ids: readonly string[], via: readonly Via[], view?: View) {
+  async linked(ids: readonly string[], via: readonly port.Via[], view?: port.View) {
     this.#open();
     const rows = this.#allRows(view);
     return ids.map(id => rows.filter(row => via.some(link => link.kind === row.kind && value(row, link.name) === id)));
   }
 
-  async list(kind: RecordKindName, after: ListPosition | undefined, limit: number): Promise<readonly Listed[]> {
+  async list(
+    kind: RecordKindName,
+    after: port.ListPosition | undefined,
+    limit: number,
+  ): Promise<readonly port.Listed[]> {
     this.#open();
     return this.#listed(kind)
       .filter(listed => after === undefined || bySortAndId(listed, after) > 0)
@@ -74,9 +56,9 @@ class MemoryStore implements GraphStore {
     return this.#listed(kind).length;
   }
 
-  async search(asked: SearchAsked): Promise<SearchFound> {
+  async search(asked: port.SearchAsked): Promise<port.SearchFound> {
     this.#open();
-    const found: SearchCandidate[] = [];
+    const found: port.SearchCandidate[] = [];
     for (const [id, { sort, tokens }] of this.#findable) {
       const kind = this.#row(id)!.kind as RecordKindName;
       if (asked.kinds.length > 0 && !asked.kinds.includes(kind)) continue;
@@ -90,7 +72,7 @@ class MemoryStore implements GraphStore {
     };
   }
 
-  async byOrigin(origins: readonly Origin[]): Promise<readonly (OriginFound | undefined)[]> {
+  async byOrigin(origins: readonly Origin[]): Promise<readonly (port.OriginFound | undefined)[]> {
     this.#open();
     return origins.map(origin => {
       const found = this.#origins.find(known => sameOrigin(known, origin));
@@ -115,9 +97,9 @@ class MemoryStore implements GraphStore {
     );
   }
 
-  async windowGroups(filter: EditionFilter): Promise<WindowGroups> {
+  async windowGroups(filter: port.EditionFilter): Promise<port.WindowGroups> {
     this.#open();
-    const groups = new Map<string, WindowKey & { readonly count: number }>();
+    const groups = new Map<string, port.WindowKey & { readonly count: number }>();
     const windows = this.#windowsThatPass(filter);
     for (const { edition: _edition, regular, ...key } of windows) {
       if (!regular) continue;
@@ -128,8 +110,8 @@ class MemoryStore implements GraphStore {
   }
 
   async editionsInWindows(
-    windows: readonly WindowKey[],
-    filter: EditionFilter,
+    windows: readonly port.WindowKey[],
+    filter: port.EditionFilter,
     after: string | undefined,
     limit: number,
   ): Promise<readonly string[]> {
@@ -143,10 +125,10 @@ class MemoryStore implements GraphStore {
   }
 
   async editionsByTitle(
-    filter: EditionFilter,
-    after: ListPosition | undefined,
+    filter: port.EditionFilter,
+    after: port.ListPosition | undefined,
     limit: number,
-  ): Promise<readonly EditionWithWindow[]> {
+  ): Promise<readonly port.EditionWithWindow[]> {
     this.#open();
     return this.#windowsThatPass(filter)
       .map(window => ({ sort: this.#findable.get(window.edition)!.sort, id: window.edition, window }))
@@ -155,7 +137,7 @@ class MemoryStore implements GraphStore {
       .slice(0, limit);
   }
 
-  async irregularEditions(filter: EditionFilter): Promise<readonly string[]> {
+  async irregularEditions(filter: port.EditionFilter): Promise<readonly string[]> {
     this.#open();
     return this.#windowsThatPass(filter)
       .filter(window => !window.regular)
@@ -194,7 +176,7 @@ class MemoryStore implements GraphStore {
     return ids.map(id => this.#findable.get(id)?.sort);
   }
 
-  async awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]> {
+  async awaited(origins: readonly Origin[]): Promise<readonly (readonly port.AwaitedLink[])[]> {
     this.#open();
     return origins.map(origin => this.#awaited.filter(link => sameOrigin(link.origin, origin)));
   }
@@ -204,7 +186,7 @@ class MemoryStore implements GraphStore {
     return this.#checkpoints.get(intake);
   }
 
-  async write(batch: WriteBatch): Promise<WriteReceipt> {
+  async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
     this.#open();
     const given = plain(batch);
     this.#checkNames(given);
@@ -227,7 +209,7 @@ class MemoryStore implements GraphStore {
     return { changeSet: this.#changeSets.length };
   }
 
-  async facts(): Promise<StoreFacts> {
+  async facts(): Promise<port.StoreFacts> {
     this.#open();
     const rows = this.#allRows();
     const records = rows.filter(row => isRecordKind(row.kind)).length;
@@ -243,7 +225,7 @@ class MemoryStore implements GraphStore {
   }
 
   /** @throws NOT_FOUND for the first id that is neither in the store nor in the batch */
-  #checkNames({ put, windows, origins }: WriteBatch): void {
+  #checkNames({ put, windows, origins }: port.WriteBatch): void {
     const added = new Set(put.map(({ row }) => row.id));
     const named = [
       ...put.flatMap(({ row }) => linksOfKind(row.kind).map(link => value(row, link.name))),
@@ -256,7 +238,7 @@ class MemoryStore implements GraphStore {
     }
   }
 
-  #put(changeSet: Omit<ChangeSet, 'number'>, put: readonly PutRow[]): void {
+  #put(changeSet: Omit<port.ChangeSet, 'number'>, put: readonly port.PutRow[]): void {
     const { moment, who, why, batch } = changeSet;
     const number = this.#changeSets.length + 1;
     this.#changeSets.push({ number, moment, who, why, ...(batch === undefined ? {} : { batch }) });
@@ -268,18 +250,18 @@ class MemoryStore implements GraphStore {
     }
   }
 
-  #row(id: string, view?: View): Row | undefined {
+  #row(id: string, view?: port.View): Row | undefined {
     return this.#versions.get(id)?.find(row => isValid(row, view));
   }
 
   /** Rows valid in a view, by id. */
-  #allRows(view?: View): Row[] {
+  #allRows(view?: port.View): Row[] {
     return [...this.#versions.values()]
       .flatMap(versions => versions.filter(row => isValid(row, view)))
       .sort((a, b) => compareText(a.id, b.id));
   }
 
-  #listed(kind: RecordKindName): Listed[] {
+  #listed(kind: RecordKindName): port.Listed[] {
     return [...this.#findable]
       .filter(([id]) => this.#row(id)?.kind === kind)
       .map(([id, { sort }]) => ({ sort, id }))
@@ -287,7 +269,7 @@ class MemoryStore implements GraphStore {
   }
 
   /** Windows of the editions that are there and pass a filter, by id. */
-  #windowsThatPass(filter: EditionFilter): EditionWindow[] {
+  #windowsThatPass(filter: port.EditionFilter): port.EditionWindow[] {
     const claims = this.#allRows().filter(row => !isRecordKind(row.kind) && counts(row as AnyClaim)) as AnyClaim[];
     return [...this.#windows.values()]
       .filter(window => {
@@ -298,7 +280,7 @@ class MemoryStore implements GraphStore {
   }
 }
 
-function awaitedInOrder({ origin, claim, role }: AwaitedLink): AwaitedLink {
+function awaitedInOrder({ origin, claim, role }: port.AwaitedLink): port.AwaitedLink {
   return { origin: { source: origin.source, key: origin.key }, claim, role };
 }
 
@@ -306,7 +288,7 @@ function sameOrigin(a: Origin, b: Origin): boolean {
   return a.source === b.source && a.key === b.key;
 }
 
-function bySortAndId(a: ListPosition, b: ListPosition): number {
+function bySortAndId(a: port.ListPosition, b: port.ListPosition): number {
   return compareText(a.sort, b.sort) || compareText(a.id, b.id);
 }
 

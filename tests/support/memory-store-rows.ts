@@ -1,6 +1,6 @@
 import type { AnyRow, Stamped } from '../../src/domain/model/row.ts';
+import { rowFields } from '../../src/domain/model/row-fields.ts';
 import type { View } from '../../src/store/graph-store.ts';
-import { rowFields } from '../../src/store/row-fields.ts';
 
 /** Whether a version is valid in a view. */
 export function isValid(row: Stamped<AnyRow>, view: View | undefined): boolean {

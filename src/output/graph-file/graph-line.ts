@@ -1,19 +1,5 @@
-import { claimKinds, isRecordKind, recordKinds } from '../../domain/model/kinds.ts';
 import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
-
-const recordBase = ['labels', 'sameAs', 'notes', 'columns', 'notebook'];
-const claimBase = [
-  'standing',
-  'withdrawnBecause',
-  'supersededBy',
-  'stance',
-  'certainty',
-  'alternativeTo',
-  'evidence',
-  'by',
-  'on',
-  'notebook',
-];
+import { rowFields } from '../../domain/model/row-fields.ts';
 
 /**
  * A record or claim as one line of a graph file, without the line end: JSON, keys in the order of the kind's
@@ -32,9 +18,7 @@ export function graphLine(row: AnyRow | Stamped<AnyRow>, origins: readonly Origi
 
 /** Names of the roles, fields and common parts of a row's kind, in the order in which they are written. */
 export function keysOf(row: AnyRow): readonly string[] {
-  if (isRecordKind(row.kind)) return [...Object.keys(recordKinds[row.kind].fields), ...recordBase];
-  const { roles, fields } = claimKinds[row.kind];
-  return [...Object.keys(roles), ...Object.keys(fields), ...claimBase];
+  return rowFields(row.kind).map(({ name }) => name);
 }
 
 function inOrder(columns: Readonly<Record<string, string>>): Readonly<Record<string, string>> {

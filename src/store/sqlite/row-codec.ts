@@ -1,7 +1,7 @@
 import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
 import type { AnyRow, Stamped } from '../../domain/model/row.ts';
+import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 import type { PutRow } from '../graph-store.ts';
-import { type FieldShape, rowFields } from '../row-fields.ts';
 import { kindNames } from './schema-text.ts';
 
 /** What SQLite keeps of a value. Links cross between threads as ids. */

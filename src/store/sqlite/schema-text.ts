@@ -1,5 +1,5 @@
 import { claimKindNames, type KindName, recordKindNames } from '../../domain/model/kinds.ts';
-import { type FieldShape, rowFields } from '../row-fields.ts';
+import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 
 /** Number of the newest migration; the file of it is `schema/sqlite/0001-graph.sql`. */
 export const schemaNumber = 1;

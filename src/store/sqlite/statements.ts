@@ -1,5 +1,5 @@
 import type { KindName } from '../../domain/model/kinds.ts';
-import { rowFields } from '../row-fields.ts';
+import { rowFields } from '../../domain/model/row-fields.ts';
 import { goOn } from './go-on.ts';
 import { kindNames, tableOf } from './schema-text.ts';
 

@@ -1,8 +1,8 @@
 import { statSync } from 'node:fs';
 import type { DatabaseSync } from 'node:sqlite';
 import { linksOfKind } from '../../domain/model/links.ts';
+import { rowFields } from '../../domain/model/row-fields.ts';
 import { invariant, PlatestemmaError } from '../../errors.ts';
-import { rowFields } from '../row-fields.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
 import type { Cell, WrittenRow } from './row-codec.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { expect, test } from 'vitest';
-import { rowFields } from '../../../src/store/row-fields.ts';
+import { rowFields } from '../../../src/domain/model/row-fields.ts';
 import { kindNames, schemaText, tableOf } from '../../../src/store/sqlite/schema-text.ts';
 
 const migration = new URL('../../../schema/sqlite/0001-graph.sql', import.meta.url);

@@ -1,5 +1,5 @@
-import type { Field, ItemField } from '../domain/model/declaration.ts';
-import { claimKinds, isRecordKind, type KindName, recordKinds } from '../domain/model/kinds.ts';
+import type { Field, ItemField } from './declaration.ts';
+import { claimKinds, isRecordKind, type KindName, recordKinds } from './kinds.ts';
 
 /** How a value of a row is kept: one scalar, the id of another row, or a value with parts of its own. */
 export type FieldShape = 'text' | 'integer' | 'number' | 'flag' | 'link' | 'json';

@@ -61,8 +61,7 @@ export function daysOfYear(year: number): { readonly lo: Day; readonly hi: Day }
  * 25 March is the caller's to turn). Refuses a date which that calendar does not have.
  */
 export function dayOfJulian(year: number, month: number, day: number): Day {
-  const length = month === 2 && year % 4 === 0 ? 29 : (monthLengths[month - 1] ?? 0);
-  if (!Number.isSafeInteger(year) || !Number.isInteger(day) || day < 1 || day > length) {
+  if (!Number.isSafeInteger(year) || !Number.isInteger(day) || day < 1 || day > daysInJulianMonth(year, month)) {
     throw unreadable('a date of the Julian calendar', `${year}-${month}-${day}`);
   }
   const a = Math.floor((14 - month) / 12);
@@ -70,6 +69,11 @@ export function dayOfJulian(year: number, month: number, day: number): Day {
   const m = month + 12 * a - 3;
   const julianDayNumber = day + Math.floor((153 * m + 2) / 5) + 365 * y + Math.floor(y / 4) - 32_083;
   return julianDayNumber - 2_440_588;
+}
+
+/** Length of a month of 1..12 in the Julian calendar; 0 for any other month. */
+export function daysInJulianMonth(year: number, month: number): number {
+  return month === 2 && year % 4 === 0 ? 29 : (monthLengths[month - 1] ?? 0);
 }
 
 /** Gregorian first days of the years I to XIV of the French Republic, and of a XV that was never counted out. */

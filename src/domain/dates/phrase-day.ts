@@ -1,5 +1,6 @@
+import { turnedDays } from './phrase-julian.ts';
 import { romanYear } from './phrase-roman.ts';
-import { exact, type SingleDate } from './phrase-single-date.ts';
+import { exact, type SingleDate, within } from './phrase-single-date.ts';
 import { monthOfWord, seasonOfWord } from './phrase-words.ts';
 
 const rule = 'phrase-18-date';
@@ -32,7 +33,7 @@ interface Parts {
 /**
  * A day, month or season with its year, in any order and with or without commas, ordinals and small words between:
  * `12 May 1764`, `May 12th, 1764`, `1er mars 1801`, `13. Decembris, anno 1616`, `1764 May 12`, `Spring 1764`. A dual
- * year (`3 February 1723/4`) is Old Style: the day is left as written, in the Julian calendar, its year the second.
+ * year (`3 February 1723/4`) is Old Style, its year the second: the days are turned into those of the Gregorian calendar.
  */
 export function readDayMonthYear(text: string): SingleDate | undefined {
   const parts = partsOf(text);
@@ -45,7 +46,14 @@ export function readDayMonthYear(text: string): SingleDate | undefined {
   if (parts.month === undefined) return undefined;
   const digits = [year, parts.month, ...(parts.day === undefined ? [] : [parts.day])].map(two).join('-');
   if (parts.dual === undefined) return exact({ digits }, rule);
-  return { ...exact({ digits }, rule), flags: ['dual-year'], julian: true };
+  return { ...oldStyle(digits, year), flags: ['dual-year'], julian: true };
+}
+
+function oldStyle(digits: string, year: string): SingleDate {
+  const days = turnedDays(digits);
+  if (days === undefined) return exact({ digits }, rule);
+  if (days.from === days.to) return exact({ digits: days.from }, rule);
+  return within({ from: { digits: days.from }, to: { digits: days.to } }, { digits: year }, rule);
 }
 
 /** `January 12` or `January`: a day or month of a year that is not given. */

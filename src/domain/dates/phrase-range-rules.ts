@@ -1,5 +1,6 @@
 import { nextYear } from './phrase-day.ts';
 import { expandYear } from './phrase-expand-year.ts';
+import { turnedValue } from './phrase-julian.ts';
 import type { PhraseFlag } from './phrase-reading.ts';
 import type { Outcome, PhraseReader, PhraseRule } from './phrase-rule.ts';
 import type { SingleDate } from './phrase-single-date.ts';
@@ -58,7 +59,7 @@ function dualYear(first: string, second: string): Omit<Outcome, 'rule'> | undefi
   const flags = ['dual-year'] as const;
   if (Number(first) >= 1752) return { value: { shape: 'oneOf', spans: [{ digits: first }, { digits: next }] }, flags };
   const span = { from: { digits: `${next}-01-01` }, to: { digits: `${next}-03-24` } };
-  return { value: { shape: 'oneOf', spans: [span] }, flags, calendar: 'julian' };
+  return { value: turnedValue({ shape: 'oneOf', spans: [span] }), flags, calendar: 'julian' };
 }
 
 /** `1730-35` is years, and `1764-05` a month unless it runs forward as years (`1702-05`). */

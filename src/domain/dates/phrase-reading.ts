@@ -46,9 +46,8 @@ export type PhraseCalendar = 'gregorian' | 'julian' | 'republican';
 /** A date phrase that could be read. */
 export interface PhraseReading {
   /**
-   * EDTF text, always one that `edtfBounds` accepts. Days of the French Republic are already turned into Gregorian
-   * days; where `calendar` is `julian` the days are those of the Julian calendar, the year begun on 1 January, and
-   * whoever makes day bounds of them turns them.
+   * EDTF text, always one that `edtfBounds` accepts, in the one calendar of EDTF: days of the Julian calendar and of the
+   * French Republic are already turned into Gregorian days.
    */
   readonly edtf: string;
   /** Number and name of the rule that decided, for instance `phrase-7-circa`. */

@@ -1,4 +1,5 @@
 import { readDayWithoutYear } from './phrase-day.ts';
+import { turnedValue } from './phrase-julian.ts';
 import { readPublicationLine } from './phrase-publication-line.ts';
 import type { PhraseBasis } from './phrase-reading.ts';
 import { flagged, type Outcome, type PhraseReader, type PhraseRule } from './phrase-rule.ts';
@@ -68,7 +69,7 @@ export const wordingRules: readonly PhraseRule[] = [
     pattern: /^(.+?),? \(?(?:(o\. ?s|old style)|n\. ?s|new style)\.?\)?$/i,
     make: ([, date, old], reader) => {
       const read = reader.read(date!);
-      return read && { ...read, calendar: old === undefined ? 'gregorian' : 'julian' };
+      return read && inNamedCalendar(read, old !== undefined);
     },
   },
   {
@@ -82,6 +83,12 @@ export const wordingRules: readonly PhraseRule[] = [
     make: ([text]) => readDayWithoutYear(text!),
   },
 ];
+
+/** A dual year is Old Style already: turned once, and never New Style. */
+function inNamedCalendar(read: Outcome, old: boolean): Outcome | undefined {
+  if (read.calendar === 'julian') return old ? read : undefined;
+  return old ? { ...read, value: turnedValue(read.value), calendar: 'julian' } : { ...read, calendar: 'gregorian' };
+}
 
 function beside(first: Outcome, second: Outcome, basis: PhraseBasis): Outcome {
   return { ...first, second: { value: second.value, basis } };

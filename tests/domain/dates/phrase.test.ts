@@ -67,8 +67,8 @@ const rows: readonly Row[] = [
   ['XVIIIe siècle', '17XX', 'phrase-14-century'],
   ['1764/5', '[1764,1765]', 'phrase-15-dual-year', 'dual-year'],
   ['1764/65', '[1764,1765]', 'phrase-15-dual-year', 'dual-year'],
-  ['1723/4', '[1724-01-01..1724-03-24]', 'phrase-15-dual-year', 'dual-year'],
-  ['1699/1700', '[1700-01-01..1700-03-24]', 'phrase-15-dual-year', 'dual-year'],
+  ['1723/4', '[1724-01-12..1724-04-04]', 'phrase-15-dual-year', 'dual-year'],
+  ['1699/1700', '[1700-01-11..1700-04-04]', 'phrase-15-dual-year', 'dual-year'],
   ['1764/70', '1764/1770', 'phrase-15-dual-year'],
   ['1764-66', '1764/1766', 'phrase-16-range'],
   ['1764-6', '1764/1766', 'phrase-16-range'],
@@ -86,7 +86,7 @@ const rows: readonly Row[] = [
   ['12 de mayo de 1764', '1764-05-12', 'phrase-18-date'],
   ['Spring 1764', '1764-21', 'phrase-18-date'],
   ['Feby 1st 1764', '1764-02-01', 'phrase-18-date'],
-  ['3 February 1723/4', '1724-02-03', 'phrase-18-date', 'dual-year'],
+  ['3 February 1723/4', '1724-02-14', 'phrase-18-date', 'dual-year'],
   ['MDCCLXIV', '1764', 'phrase-19-roman', 'roman'],
   ['M. DCC. LXXXX.', '1790', 'phrase-19-roman', 'roman'],
   ['CIƆIƆCCLXIV', '1764', 'phrase-19-roman', 'roman'],
@@ -117,7 +117,7 @@ const rows: readonly Row[] = [
   ['1757-mid 1760s', '1757/176X', 'phrase-29-from-to', 'wider-than-written'],
   ['day in May 1764', '1764-05-XX', 'phrase-30-sometime-in'],
   ['active 1760-70', '1760/1770', 'phrase-31-active', 'active'],
-  ['12 May 1723 O.S.', '1723-05-12', 'phrase-32-calendar-named'],
+  ['12 May 1723 O.S.', '1723-05-23', 'phrase-32-calendar-named'],
 ];
 
 describe('each rule of the grammar', () => {
@@ -256,6 +256,42 @@ describe('what stands beside the date', () => {
     expect(read('1723/4')).toMatchObject({ calendar: 'julian' });
     expect(read('9 thermidor an II')).toMatchObject({ edtf: '1794-07-27', calendar: 'republican' });
     expect(read('1764/5')).toMatchObject({ calendar: 'gregorian' });
+  });
+});
+
+describe('Old Style', () => {
+  // Birthdays that are given both ways; from memory.
+  test.each([
+    ['11 February 1731/2', '1732-02-22'],
+    ['25 December 1642 O.S.', '1643-01-04'],
+  ])('%s is %s', (phrase, edtf) => expect(read(phrase)).toMatchObject({ edtf, calendar: 'julian' }));
+
+  test.each([
+    ['February 1723/4', '[1724-02-12..1724-03-11]'],
+    ['May 1723 O.S.', '[1723-05-12..1723-06-11]'],
+    ['1723 O.S.', '[1723-01-12..1724-04-04]'],
+    ['1723/4 O.S.', '[1724-01-12..1724-04-04]'],
+    ['ca. 12 May 1723 O.S.', '1723-05-23~'],
+    ['12 May 1723 or 13 May 1723 O.S.', '[1723-05-23,1723-05-24]'],
+    ['May-June 1723 O.S.', '1723-05-12/1723-07-11'],
+    ['before 3 February 1723/4', '[..1724-02-13]'],
+    ['29 February 1699/1700', '1700-03-11'],
+    ['18th century O.S.', '17XX'],
+  ])('%s is %s', (phrase, edtf) => expect(read(phrase)).toMatchObject({ edtf, calendar: 'julian' }));
+
+  test('a month of it lies in its year where it begins or ends a stretch', () => {
+    const read1726 = read('February 1723/4 - 1726');
+    expect(read1726).toMatchObject({ edtf: '1724/1726', flags: ['dual-year', 'wider-than-written'] });
+  });
+
+  test('a day that it does not have is refused', () => {
+    expect(read('30 February 1723/4')).toMatchObject({ rule: 'unparsed' });
+    expect(read('29 February 1723 O.S.')).toMatchObject({ rule: 'unparsed' });
+  });
+
+  test('a double year is never New Style', () => {
+    expect(read('12 May 1723 N.S.')).toMatchObject({ edtf: '1723-05-12', calendar: 'gregorian' });
+    expect(read('3 February 1723/4 N.S.')).toMatchObject({ rule: 'unparsed' });
   });
 });
 

@@ -1,3 +1,4 @@
+import { oneLine } from '../domain/text/one-line.ts';
 import { emptyReport, type IntakeReport } from '../questions/intake-report.ts';
 
 /** Sums of the reports of several files. */
@@ -77,5 +78,5 @@ function placeText(place: IntakeReport['problems'][number]['place']): string {
     place.key === undefined ? undefined : `"${place.key}"`,
     place.field === undefined ? undefined : `field ${place.field}`,
   ];
-  return parts.filter(part => part !== undefined).join(', ');
+  return oneLine(parts.filter(part => part !== undefined).join(', '));
 }

@@ -1,3 +1,4 @@
+import { oneLine } from '../domain/text/one-line.ts';
 import type { IntakeProblem } from '../intake/intention.ts';
 
 /** Most problems that a report keeps whole; the rest are counted. */
@@ -56,7 +57,7 @@ export function emptyReport(batch: string): IntakeReport {
 }
 
 export function addProblem(report: IntakeReport, problem: IntakeProblem): void {
-  if (report.problems.length < problemsKept) report.problems.push(problem);
+  if (report.problems.length < problemsKept) report.problems.push(onOneLine(problem));
   else report.problemsLeftOut++;
 }
 
@@ -65,5 +66,10 @@ export function addRemark(report: IntakeReport, remark: IntakeProblem): void {
   report.remarks[kind] ??= { count: 0, examples: [] };
   const kept = report.remarks[kind];
   kept.count++;
-  if (kept.examples.length < examplesKept) kept.examples.push(remark);
+  if (kept.examples.length < examplesKept) kept.examples.push(onOneLine(remark));
+}
+
+/** Messages quote what came, and that may have line ends. */
+function onOneLine(problem: IntakeProblem): IntakeProblem {
+  return { ...problem, message: oneLine(problem.message) };
 }

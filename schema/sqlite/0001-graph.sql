@@ -696,3 +696,14 @@ CREATE TABLE derived (
   name TEXT PRIMARY KEY,
   version INTEGER NOT NULL
 ) WITHOUT ROWID;
+
+-- What walks cross, without a look at the rows.
+CREATE INDEX copying_by_copy ON copying ("copy", "source", standing, stance, certainty, _until);
+CREATE INDEX copying_by_source ON copying ("source", "copy", standing, stance, certainty, _until);
+CREATE INDEX printed_from_by_picture ON printed_from ("picture", "matrix", standing, stance, certainty, _until);
+CREATE INDEX printed_from_by_matrix ON printed_from ("matrix", "picture", standing, stance, certainty, _until);
+CREATE INDEX casting_by_cast ON casting ("cast", "parent", standing, stance, certainty, _until);
+CREATE INDEX casting_by_parent ON casting ("parent", "cast", standing, stance, certainty, _until);
+CREATE INDEX edition_descent_by_later ON edition_descent ("later", "earlier", standing, stance, certainty, _until);
+CREATE INDEX edition_descent_by_earlier ON edition_descent ("earlier", "later", standing, stance, certainty, _until);
+CREATE INDEX detail_by_of ON detail ("of", _until);

@@ -4,21 +4,35 @@ import { claimKinds, isRecordKind, type KindName, recordKinds } from '../domain/
 import { linksOfKind } from '../domain/model/links.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { PlatestemmaError } from '../errors.ts';
-import type { GraphStore, PutRow, WriteBatch } from './graph-store.ts';
+import type { GraphStore, PutRow, WalkAsked, WriteBatch } from './graph-store.ts';
 
 /**
  * An engine whose input has been checked: rows are of the kind their id says, have what their kind must have, and name
  * what is of a kind that may stand there. The form of rows is checked where they come in, by the schema of graph files.
- * @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH from `write`, besides what the engine throws
+ * Walks take a whole number of steps, 30 at most.
+ * @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH from `write`, INPUT_INVALID from `walk`, besides what the engine throws
  */
 export function checkedGraphStore(engine: GraphStore): GraphStore {
   return new Proxy(engine, {
     get(target, name) {
       if (name === 'write') return (batch: WriteBatch) => writeChecked(target, batch);
+      if (name === 'walk') return (asked: WalkAsked) => walkChecked(target, asked);
       const member: unknown = Reflect.get(target, name);
       return typeof member === 'function' ? member.bind(target) : member;
     },
   });
+}
+
+/** Most steps that any walk may take. */
+const deepest = 30;
+
+async function walkChecked(engine: GraphStore, asked: WalkAsked): ReturnType<GraphStore['walk']> {
+  const { depth, limit } = asked;
+  if (!Number.isInteger(depth) || depth < 0 || depth > deepest)
+    throw new PlatestemmaError('INPUT_INVALID', `depth: expected a whole number from 0 to ${deepest}, came ${depth}`);
+  if (!Number.isInteger(limit) || limit < 1)
+    throw new PlatestemmaError('INPUT_INVALID', `limit: expected a whole number from 1, came ${limit}`);
+  return engine.walk(asked);
 }
 
 async function writeChecked(engine: GraphStore, batch: WriteBatch): ReturnType<GraphStore['write']> {

@@ -1,5 +1,7 @@
+import type { WalkStep } from '../domain/descent/walk-steps.ts';
+import type { Basis } from '../domain/model/counted.ts';
 import type { KindName, RecordKindName } from '../domain/model/kinds.ts';
-import type { AnyRow, Origin, Stamped } from '../domain/model/row.ts';
+import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../domain/model/row.ts';
 
 /**
  * The port to a store: what every engine must do, and all that the questions may ask of one. Nothing above it knows
@@ -26,6 +28,13 @@ export interface GraphStore {
    * ordered by id.
    */
   linked(ids: readonly string[], via: readonly Via[], view?: View): Promise<readonly (readonly Stamped<AnyRow>[])[]>;
+
+  /**
+   * What is reached from some records by steps of some kinds, breadth first; no path is followed twice, and circles end.
+   * With fewer records than there are, or fewer steps, the answer says so: it is the first `limit` by (depth, id) of those
+   * within `depth` steps. An id that is not there is passed over.
+   */
+  walk(asked: WalkAsked): Promise<Walk>;
 
   /** Records of a kind by (sort key, id), from after the given position. Records without a sort key come first (key ''). */
   list(kind: RecordKindName, after: ListPosition | undefined, limit: number): Promise<readonly Listed[]>;
@@ -119,6 +128,44 @@ export interface Via {
   readonly kind: KindName;
   /** Role of the claim, or field of the record, that holds the id. */
   readonly name: string;
+}
+
+/**
+ * SOURCES: from copy to source, picture to printing surface, cast to parent, later edition to earlier. COPIES: the other
+ * way. Both cross details from part to whole and from whole to part: what is no source of the part is left out above the
+ * store. BOTH: what SOURCES reaches together with what COPIES reaches, so that no copy of a source is reached as such.
+ */
+export type Towards = 'SOURCES' | 'COPIES' | 'BOTH';
+
+export interface WalkAsked {
+  readonly from: readonly string[];
+  readonly steps: readonly WalkStep[];
+  readonly direction: Towards;
+  /** Most steps from the beginning, 0 or more. */
+  readonly depth: number;
+  /** Most records of the answer, 1 or more. */
+  readonly limit: number;
+  /** Only claims that count are crossed; the default basis if absent. */
+  readonly basis?: Basis;
+  /** Ids of claims that are not crossed. */
+  readonly excluded?: readonly string[];
+  readonly view?: View;
+}
+
+export interface Walk {
+  /** By (depth, id). */
+  readonly records: readonly Stamped<AnyRecord>[];
+  /** Fewest steps from the beginning to each of the records, in their order. */
+  readonly depth: readonly number[];
+  /** Every claim that could be crossed and joins two of the records, whether it was or not; by id. */
+  readonly claims: readonly Stamped<AnyClaim>[];
+  /**
+   * Ids of the records from which a step leads on in the direction in which they were reached, that was not taken for
+   * the limit or the depth; by (depth, id). To walk on from there is to see the rest.
+   */
+  readonly frontier: readonly string[];
+  /** There is a frontier. */
+  readonly cut: boolean;
 }
 
 /** Place in a list ordered by (sort key, id). */

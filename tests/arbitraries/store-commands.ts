@@ -1,16 +1,22 @@
 import fc from 'fast-check';
+import { claimStepNames, type WalkStep } from '../../src/domain/descent/walk-steps.ts';
 import type { AnyRow, Origin } from '../../src/domain/model/row.ts';
 import { foldTokens, sortKey } from '../../src/domain/text/fold.ts';
-import type { EditionFilter, EditionWindow, GraphStore, WindowKey } from '../../src/store/graph-store.ts';
+import type { EditionFilter, EditionWindow, GraphStore, WalkAsked, WindowKey } from '../../src/store/graph-store.ts';
 import {
   appearance,
   batchOf,
+  casting,
   copying,
   depiction,
+  detail,
   edition,
+  editionDescent,
   imprint,
+  matrix,
   place,
   plate,
+  printedFrom,
   work,
 } from '../support/store-rows.ts';
 
@@ -39,9 +45,10 @@ const words = fc.constantFrom(
   '𠮷野',
 );
 const ids = fc.constantFrom(
-  ...['work', 'edition', 'place', 'plate', 'imprint', 'copying', 'depiction', 'appearance'].flatMap(kind =>
-    names.map(n => `${kind}-of-${n}`),
-  ),
+  ...[
+    ...['work', 'edition', 'place', 'plate', 'matrix', 'detail'],
+    ...['imprint', 'copying', 'printedfrom', 'depiction', 'appearance'],
+  ].flatMap(kind => names.map(n => `${kind}-of-${n}`)),
 );
 const asOf = fc.option(fc.nat(8), { nil: undefined });
 const claimBase = fc.record(
@@ -80,7 +87,18 @@ const row: fc.Arbitrary<AnyRow> = fc.oneof(
     .map(([n, more]) => place(n, more)),
   fc.tuple(name, fc.record({ caption: words })).map(([n, more]) => plate(n, more)),
   fc.tuple(name, name, name, claimBase).map(([n, e, p, more]) => imprint(n, `edition-of-${e}`, `place-of-${p}`, more)),
-  fc.tuple(name, name, name, claimBase).map(([n, c, s, more]) => copying(n, `plate-of-${c}`, `plate-of-${s}`, more)),
+  fc
+    .tuple(name, fc.constantFrom('plate', 'detail'), name, fc.constantFrom('plate', 'detail'), name, claimBase)
+    .map(([n, kind, c, other, s, more]) => copying(n, `${kind}-of-${c}`, `${other}-of-${s}`, more)),
+  fc.tuple(name, name).map(([n, of]) => detail(n, `plate-of-${of}`)),
+  name.map(matrix),
+  fc
+    .tuple(name, name, name, claimBase)
+    .map(([n, p, m, more]) => printedFrom(n, `plate-of-${p}`, `matrix-of-${m}`, more)),
+  fc.tuple(name, name, name).map(([n, c, p]) => casting(n, `matrix-of-${c}`, `matrix-of-${p}`)),
+  fc
+    .tuple(name, name, name, claimBase)
+    .map(([n, l, e, more]) => editionDescent(n, `edition-of-${l}`, `edition-of-${e}`, more)),
   fc
     .tuple(name, fc.constantFrom('work', 'edition', 'plate'), name, iconclass, claimBase)
     .map(([n, kind, p, notation, more]) => depiction(n, `${kind}-of-${p}`, notation, more)),
@@ -114,6 +132,25 @@ const filter: fc.Arbitrary<EditionFilter> = fc.record(
   { requiredKeys: [] },
 );
 
+const walkAsked: fc.Arbitrary<WalkAsked> = fc
+  .record(
+    {
+      from: fc.array(ids, { maxLength: 3 }),
+      steps: fc.subarray([...claimStepNames, 'Detail'] as const, { minLength: 1 }),
+      direction: fc.constantFrom('SOURCES', 'COPIES', 'BOTH'),
+      depth: fc.nat(5),
+      limit: fc.integer({ min: 1, max: 9 }),
+      basis: fc.record({
+        stances: fc.subarray(['HELD', 'WEIGHED', 'REJECTED'] as const),
+        certaintyAtLeast: fc.constantFrom('CERTAIN', 'PROBABLE', 'POSSIBLE', 'DOUBTFUL'),
+      }),
+      excluded: fc.array(ids, { maxLength: 3 }),
+      view: fc.record({ asOf: fc.nat(8) }),
+    },
+    { requiredKeys: ['from', 'steps', 'direction', 'depth', 'limit'] },
+  )
+  .map(asked => ({ ...asked, steps: asked.steps as readonly WalkStep[] }));
+
 /** Most name what is there: a row that names what is not fails the batch, which is worth a try but not always. */
 function writes(): fc.Arbitrary<StoreCommand> {
   const rows = fc.uniqueArray(row, { selector: r => r.id, maxLength: 6 });
@@ -142,7 +179,10 @@ function writes(): fc.Arbitrary<StoreCommand> {
 /** The rows, and bare ones of everything that may be named. */
 function withNamed(rows: readonly AnyRow[]): AnyRow[] {
   const there = new Set(rows.map(r => r.id));
-  const bare = names.flatMap(n => [work(n), edition(n, { work: `work-of-${n}` }), place(n), plate(n)]);
+  const bare = names.flatMap(n => [
+    ...[work(n), edition(n, { work: `work-of-${n}` }), place(n), plate(n), matrix(n)],
+    detail(n, `plate-of-${n}`),
+  ]);
   return [...rows, ...bare.filter(r => !there.has(r.id))];
 }
 
@@ -163,6 +203,7 @@ function questions(): fc.Arbitrary<StoreCommand> {
   return fc.oneof(
     ask('rows', fc.tuple(lists, view)),
     ask('linked', fc.tuple(lists, via, view)),
+    ask('walk', fc.tuple(walkAsked)),
     ask('list', fc.tuple(kind, position, limit)),
     ask('count', fc.tuple(kind)),
     ask('search', fc.tuple(fc.tuple(words, fc.subarray(['Work', 'Edition', 'Plate'] as const)).map(searchFor))),

@@ -3,7 +3,7 @@ import type { AnyRow } from '../../src/domain/model/row.ts';
 import { checkedGraphStore } from '../../src/store/checked-graph-store.ts';
 import type { PutRow } from '../../src/store/graph-store.ts';
 import { memoryStore } from '../support/memory-store.ts';
-import { batchOf, copying, edition, imprint, plate, work } from '../support/store-rows.ts';
+import { batchOf, copying, edition, imprint, plate, walkFrom, work } from '../support/store-rows.ts';
 import { describeStore } from './contract/describe-store.ts';
 
 describeStore('a checked store', async () => checkedGraphStore(memoryStore()));
@@ -80,5 +80,17 @@ describe('a checked store refuses', () => {
     await expect(write({ row: plate('a') })).rejects.toMatchObject({ code: 'BROKEN_PROMISE' });
     const claim = copying('x', 'plate-of-a', 'plate-of-a');
     await expect(write({ row: claim, sort: '' })).rejects.toMatchObject({ code: 'BROKEN_PROMISE' });
+  });
+
+  test('a walk without a whole number of steps and records, or with more than 30 steps', async () => {
+    const store = checkedGraphStore(memoryStore());
+    const walk = (more: object) => store.walk(walkFrom(['plate-of-a'], more));
+    await expect(walk({ depth: 31 })).rejects.toMatchObject({
+      code: 'INPUT_INVALID',
+      message: 'depth: expected a whole number from 0 to 30, came 31',
+    });
+    await expect(walk({ depth: 1.5 })).rejects.toMatchObject({ code: 'INPUT_INVALID' });
+    await expect(walk({ limit: 0 })).rejects.toMatchObject({ code: 'INPUT_INVALID' });
+    expect(await walk({ depth: 30 })).toMatchObject({ records: [] });
   });
 });

@@ -9,6 +9,7 @@ import type * as port from '../../src/store/graph-store.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
 import { isValid, rowInOrder, value } from './memory-store-rows.ts';
 import { matchClass, matchClasses } from './memory-store-search.ts';
+import { walkOver } from './memory-store-walk.ts';
 
 /** The whole port over arrays and maps: slow, obvious, and the truth that other engines are compared with. */
 export function memoryStore(): port.GraphStore {
@@ -38,6 +39,11 @@ class MemoryStore implements port.GraphStore {
     this.#open();
     const rows = this.#allRows(view);
     return ids.map(id => rows.filter(row => via.some(link => link.kind === row.kind && value(row, link.name) === id)));
+  }
+
+  async walk(asked: port.WalkAsked): Promise<port.Walk> {
+    this.#open();
+    return walkOver(this.#allRows(asked.view), asked);
   }
 
   async list(

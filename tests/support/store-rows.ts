@@ -1,7 +1,7 @@
 import { isRecordKind } from '../../src/domain/model/kinds.ts';
 import type { AnyRecord, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
 import { findable } from '../../src/domain/text/findable.ts';
-import type { EditionWindow, PutRow, WriteBatch } from '../../src/store/graph-store.ts';
+import type { EditionWindow, PutRow, WalkAsked, WriteBatch } from '../../src/store/graph-store.ts';
 
 /** Rows of a small shelf for tests of stores: few words, real kinds. */
 export function work(name: string, more: Partial<RecordOf<'Work'>> = {}): RecordOf<'Work'> {
@@ -59,6 +59,48 @@ export function appearance(
     plate: ofPlate,
     edition: inEdition,
     presence: 'PRESENT',
+    ...more,
+  };
+}
+
+export function detail(name: string, of: string, more: Partial<RecordOf<'Detail'>> = {}): RecordOf<'Detail'> {
+  return { id: `detail-of-${name}`, kind: 'Detail', of, ...more };
+}
+
+export function matrix(name: string): RecordOf<'Matrix'> {
+  return { id: `matrix-of-${name}`, kind: 'Matrix' };
+}
+
+export function printedFrom(
+  name: string,
+  picture: string,
+  from: string,
+  more: Partial<ClaimOf<'PrintedFrom'>> = {},
+): ClaimOf<'PrintedFrom'> {
+  return { id: `printedfrom-of-${name}`, kind: 'PrintedFrom', picture, matrix: from, ...more };
+}
+
+export function casting(name: string, cast: string, parent: string): ClaimOf<'Casting'> {
+  return { id: `casting-of-${name}`, kind: 'Casting', cast, parent };
+}
+
+export function editionDescent(
+  name: string,
+  later: string,
+  earlier: string,
+  more: Partial<ClaimOf<'EditionDescent'>> = {},
+): ClaimOf<'EditionDescent'> {
+  return { id: `editiondescent-of-${name}`, kind: 'EditionDescent', later, earlier, ...more };
+}
+
+/** A walk over all steps of pictures to their sources and copies, as far as it goes, unless said otherwise. */
+export function walkFrom(from: readonly string[], more: Partial<WalkAsked> = {}): WalkAsked {
+  return {
+    from,
+    steps: ['Copying', 'PrintedFrom', 'Casting', 'Detail'],
+    direction: 'BOTH',
+    depth: 30,
+    limit: 2000,
     ...more,
   };
 }

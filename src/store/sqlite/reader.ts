@@ -10,6 +10,7 @@ import type { ReadRow } from './row-codec.ts';
 import { kindNames } from './schema-text.ts';
 import { type FoundWords, SearchReader, type SearchTexts } from './search-reader.ts';
 import { kindSql, now, sql } from './statements.ts';
+import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
 
 export type OriginPair = readonly [key: string, source: string];
 export type WindowRow = readonly [
@@ -36,6 +37,7 @@ export class Reader {
   readonly #keys: KeyCache;
   readonly #reach: ReachReader;
   readonly #search: SearchReader;
+  readonly #walk: WalkReader;
 
   constructor(database: DatabaseSync, file: string, deadline: Deadline) {
     this.#database = database;
@@ -46,6 +48,7 @@ export class Reader {
     this.#keys = new KeyCache(this.prepared);
     this.#reach = new ReachReader(this.prepared, this.#keys);
     this.#search = new SearchReader(this.prepared);
+    this.#walk = new WalkReader(this.prepared, this.#keys, deadline, (key, asOf) => this.#rowOfKey(key, asOf));
   }
 
   /** Runs a call in one snapshot, ended at the limit (milliseconds from now). */
@@ -80,12 +83,15 @@ export class Reader {
       const rows: ReadRow[] = [];
       for (const key of nodes) {
         this.#deadline.check();
-        const [ofId, kind] = this.prepared.first<[string, number]>(sql.nodeOfKey, key)!;
-        const row = this.#row([key, kind], ofId, asOf);
+        const row = this.#rowOfKey(key, asOf);
         if (row !== null) rows.push(row);
       }
       return rows.sort((a, b) => compareText(a[1], b[1]));
     });
+  }
+
+  walk(call: WalkCall): WalkFound {
+    return this.#walk.walk(call);
   }
 
   list(kind: number, sort: string, id: string, limit: number): [sort: string, id: string][] {
@@ -192,6 +198,11 @@ export class Reader {
 
   #nodeOf(id: string): [key: number, kind: number] | undefined {
     return this.prepared.first(sql.nodeOfId, id);
+  }
+
+  #rowOfKey(key: number, asOf: number): ReadRow | null {
+    const [id, kind] = this.prepared.first<[string, number]>(sql.nodeOfKey, key)!;
+    return this.#row([key, kind], id, asOf);
   }
 
   #row([key, kind]: readonly [key: number, kind: number], id: string, asOf: number): ReadRow | null {

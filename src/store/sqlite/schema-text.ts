@@ -1,3 +1,4 @@
+import { claimStepNames, claimSteps } from '../../domain/descent/walk-steps.ts';
 import { claimKindNames, type KindName, recordKindNames } from '../../domain/model/kinds.ts';
 import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 
@@ -30,7 +31,7 @@ const types: Readonly<Record<FieldShape, string>> = {
 
 /** The first migration, whole: what is common is written here, a table a kind follows from the declarations. */
 export function schemaText(): string {
-  return `${heading}\n${kindNames.map(tableText).join('\n')}\n${common}`;
+  return `${heading}\n${kindNames.map(tableText).join('\n')}\n${common}\n${walkIndexes()}`;
 }
 
 function tableText(kind: KindName): string {
@@ -42,6 +43,23 @@ function tableText(kind: KindName): string {
 ${columns.join('')}  PRIMARY KEY (_key, _since)
 ) WITHOUT ROWID;
 `;
+}
+
+/** All versions, so that a walk as of before takes no longer than one now. */
+function walkIndexes(): string {
+  const indexes = claimStepNames.flatMap(kind => {
+    const { copy, source } = claimSteps[kind];
+    return [walkIndex(kind, copy, source), walkIndex(kind, source, copy)];
+  });
+  return `-- What walks cross, without a look at the rows.
+${indexes.join('\n')}
+CREATE INDEX detail_by_of ON detail ("of", _until);
+`;
+}
+
+function walkIndex(kind: KindName, from: string, to: string): string {
+  const table = tableOf(kind);
+  return `CREATE INDEX ${table}_by_${from} ON ${table} ("${from}", "${to}", standing, stance, certainty, _until);`;
 }
 
 const heading = `-- Generated from the declarations of kinds by "npm run generate". A store is one SQLite file.

@@ -1,6 +1,7 @@
+import { certaintiesOf, defaultBasis } from '../../domain/model/counted.ts';
 import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
-import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
+import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import { invariant, PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
@@ -10,6 +11,8 @@ import type { ChangeSetRow, FactNumbers, OriginPair, WindowRow } from './reader.
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
 import type { FoundWords } from './search-reader.ts';
+import { now } from './statements.ts';
+import type { WalkCall, WalkFound } from './walk-reader.ts';
 import type { StoreCalls } from './worker-client.ts';
 import type { WrittenBatch } from './writer.ts';
 
@@ -49,6 +52,17 @@ export class SqliteStore implements port.GraphStore {
     const codes = via.flatMap(({ kind, name }) => linkKind(kind, name)?.code ?? []);
     const found = await this.#each<ReadRow[]>('linked', ids, codes, view?.asOf);
     return found.map(rows => rows.map(decodeRow));
+  }
+
+  async walk(asked: port.WalkAsked): Promise<port.Walk> {
+    const { records, depth, claims, frontier } = await this.#ask<WalkFound>('walk', walkCall(asked));
+    return {
+      records: records.map(decodeRow) as readonly Stamped<AnyRecord>[],
+      depth,
+      claims: claims.map(decodeRow) as readonly Stamped<AnyClaim>[],
+      frontier,
+      cut: frontier.length > 0,
+    };
   }
 
   async list(
@@ -226,6 +240,21 @@ export class SqliteStore implements port.GraphStore {
   #askLong<T>(name: string, ...args: readonly unknown[]): Promise<T> {
     return this.#long.call<T>(name, args, this.#limit);
   }
+}
+
+function walkCall(asked: port.WalkAsked): WalkCall {
+  const { from, steps, direction, depth, limit, basis = defaultBasis, excluded = [], view } = asked;
+  return {
+    from,
+    steps,
+    sides: direction === 'BOTH' ? ['SOURCES', 'COPIES'] : [direction],
+    depth,
+    limit,
+    stances: basis.stances.join(' '),
+    certainties: certaintiesOf(basis).join(' '),
+    excluded,
+    asOf: view?.asOf ?? now,
+  };
 }
 
 function windowOf(edition: string, [regular, profile, dateClass, first, last]: WindowRow): port.EditionWindow {

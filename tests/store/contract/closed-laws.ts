@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import type { GraphStore } from '../../../src/store/graph-store.ts';
-import { batchOf, plate } from '../../support/store-rows.ts';
+import { batchOf, plate, walkFrom } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
 /** Every method but close, asked for something and asked for nothing. */
@@ -9,6 +9,7 @@ const calls: Readonly<
 > = {
   rows: [store => store.rows(['plate-of-a']), store => store.rows([])],
   linked: [store => store.linked(['plate-of-a'], []), store => store.linked([], [])],
+  walk: [store => store.walk(walkFrom(['plate-of-a'])), store => store.walk(walkFrom([]))],
   list: [store => store.list('Plate', undefined, 1)],
   count: [store => store.count('Plate')],
   search: [store => store.search({ whole: 'a', tokens: ['a'], kinds: [], cap: 1 })],

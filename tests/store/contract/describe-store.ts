@@ -11,12 +11,14 @@ import { rowLaws } from './row-laws.ts';
 import { scanLaws } from './scan-laws.ts';
 import { searchLaws } from './search-laws.ts';
 import { waitingLaws } from './waiting-laws.ts';
+import { walkLaws } from './walk-laws.ts';
 import { windowLaws } from './window-laws.ts';
 import { writingLaws } from './writing-laws.ts';
 
 export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
   rows: rowLaws,
   linked: linkedLaws,
+  walk: walkLaws,
   lists: listLaws,
   search: searchLaws,
   origins: originLaws,

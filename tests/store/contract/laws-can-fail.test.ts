@@ -44,6 +44,8 @@ describe('laws of stores can fail', () => {
     'kinds do not limit a search',
     'the condition place does not limit',
     'old words stay',
+    'walks ignore the basis',
+    'claims that no step took are left out',
   ])(
     'random sequences find the fault: %s',
     async name => {

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { claimStepNames } from '../../../src/domain/descent/walk-steps.ts';
 import type { Field, Role } from '../../../src/domain/model/declaration.ts';
 import { claimKinds, type KindName, recordKinds } from '../../../src/domain/model/kinds.ts';
 import type { AnyRow } from '../../../src/domain/model/row.ts';
@@ -6,8 +7,9 @@ import type { EditionFilter } from '../../../src/store/graph-store.ts';
 import { reachSql } from '../../../src/store/sqlite/reach-statements.ts';
 import { kindNames } from '../../../src/store/sqlite/schema-text.ts';
 import { kindSql, sql } from '../../../src/store/sqlite/statements.ts';
+import { walkSql } from '../../../src/store/sqlite/walk-statements.ts';
 import { type InProcess, sqliteStoreInProcess } from '../../support/sqlite-store-in-process.ts';
-import { batchOf, copying, edition, windowOf, work } from '../../support/store-rows.ts';
+import { batchOf, copying, edition, walkFrom, windowOf, work } from '../../support/store-rows.ts';
 import { temporaryStore } from '../../support/temporary-store.ts';
 
 const conditions = ['form', 'language', 'illustrated', 'work', 'place', 'subject'] as const;
@@ -62,6 +64,21 @@ describe('statements of the SQLite engine', () => {
     ]);
   });
 
+  test.each(['SOURCES', 'COPIES'] as const)('walks to %s look at no row, but for the wholes of details', side => {
+    const text = walkSql([...claimStepNames, 'Detail'], side);
+    expect(open.used()).toContain(text);
+    const steps = plan(open, text).filter(step => / t /.test(step));
+    const source = side === 'SOURCES';
+    expect(steps.map(step => step.replace('SEARCH t USING ', ''))).toEqual([
+      `COVERING INDEX copying_by_${source ? 'copy (copy=?)' : 'source (source=?)'}`,
+      `COVERING INDEX printed_from_by_${source ? 'picture (picture=?)' : 'matrix (matrix=?)'}`,
+      `COVERING INDEX casting_by_${source ? 'cast (cast=?)' : 'parent (parent=?)'}`,
+      `COVERING INDEX edition_descent_by_${source ? 'later (later=?)' : 'earlier (earlier=?)'}`,
+      'PRIMARY KEY (_key=? AND _since<?)',
+      'COVERING INDEX detail_by_of (of=?)',
+    ]);
+  });
+
   test('windows are grouped and listed in the order of their index, without sorting', () => {
     expect(plan(open, reachSql.groups([])).join('\n')).not.toContain('USE TEMP B-TREE');
     expect(plan(open, sql.listKind).join('\n')).not.toContain('USE TEMP B-TREE');
@@ -100,6 +117,7 @@ async function everything({ store }: InProcess): Promise<void> {
     await store.versions(row.id);
   }
   await store.linked(['artwork-of-bare'], [{ kind: 'Copying', name: 'copy' }]);
+  await store.walk(walkFrom(['plate-of-bare'], { steps: [...claimStepNames, 'Detail'] }));
   await store.list('Edition', undefined, 9);
   await store.count('Edition');
   await store.search({ whole: 'a b', tokens: ['a', 'b'], kinds: [], cap: 9 });

@@ -8,4 +8,6 @@ export interface ApiContext {
   readonly questions: Questions;
   /** Gather what a request asks of the store into few calls; live as long as the request. */
   readonly loaders: Loaders;
+  /** Ends what is worked for the request: its signal goes to questions that may be long. */
+  readonly ending: AbortController;
 }

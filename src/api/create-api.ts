@@ -36,7 +36,7 @@ export function createApi({ questions, store, log = logToStderr, limits: given }
   const yoga = createYoga<object, ApiContext>({
     schema,
     graphqlEndpoint: endpoint,
-    context: () => ({ questions, store, loaders: makeLoaders(store, questions) }),
+    context: () => ({ questions, store, loaders: makeLoaders(store, questions), ending: new AbortController() }),
     cors: false,
     graphiql: false,
     landingPage: false,

@@ -9,7 +9,7 @@ import { search } from './search.ts';
 /** All questions, asked of one store. */
 export function askStore(store: GraphStore): Questions {
   return {
-    reach: asked => reach(store, asked),
+    reach: (asked, signal) => reach(store, asked, signal),
     search: asked => search(store, asked),
     citation: asked => citation(store, asked),
     history: (id, page) => history(store, id, page),

@@ -6,8 +6,11 @@ import type { Page, PageAsked } from './page.ts';
 
 /** All that can be asked. The API and the command line know questions only through this. */
 export interface Questions {
-  /** @throws INPUT_INVALID, DATE_UNREADABLE, KIND_MISMATCH, ID_MISTYPED */
-  reach(asked: ReachAsked): Promise<Reach>;
+  /**
+   * @param signal of an asker who may stop waiting: rejects with its reason when it is given
+   * @throws INPUT_INVALID, DATE_UNREADABLE, KIND_MISMATCH, ID_MISTYPED
+   */
+  reach(asked: ReachAsked, signal?: AbortSignal): Promise<Reach>;
   /** @throws INPUT_INVALID if the text has no letter or digit */
   search(asked: SearchQuestion): Promise<SearchAnswer>;
   /** @throws INPUT_INVALID for an unknown style or a record that cannot be cited yet; NOT_FOUND */

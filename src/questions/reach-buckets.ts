@@ -1,6 +1,6 @@
 import { compareText } from '../domain/text/compare.ts';
 import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
-import { breath } from './breath.ts';
+import type { Breath } from './breath.ts';
 import type { Page } from './page.ts';
 import type { ReachPosition, VerdictAndMargin } from './questions.ts';
 import type { JudgedWindows } from './reach-windows.ts';
@@ -26,28 +26,25 @@ export interface Buckets {
   readonly buckets: readonly Bucket[];
 }
 
-/** Groups that are sorted into buckets before others get their turn. */
-const breathAfter = 8000;
-
 /** Stands for an open end: further off than any day, and still a number that a cursor can carry. */
 const none = Number.MAX_SAFE_INTEGER;
 
 const ranks = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'] as const;
 
 /** ROOM: by verdict, then by the margin nearest to none; DATE: by first day, then last. Open ends last, an open first day first. */
-export async function bucketsInOrder(judged: JudgedWindows, order: BucketOrder): Promise<Buckets> {
+export async function bucketsInOrder(judged: JudgedWindows, order: BucketOrder, breath: Breath): Promise<Buckets> {
   const buckets = new Map<number, Map<number, BucketMade>>();
   const bucket = ([a, b]: readonly [number, number]): BucketMade => {
     const made = buckets.get(a)?.get(b) ?? { keys: [a, b], windows: [], single: [] };
     if (made.windows.length + made.single.length === 0) buckets.set(a, (buckets.get(a) ?? new Map()).set(b, made));
     return made;
   };
-  for (const [i, { window, outcome }] of judged.groups.entries()) {
-    if (i % breathAfter === breathAfter - 1) await breath();
+  for (const { window, outcome } of judged.groups) {
+    if (breath.isDue()) await breath.take();
     bucket(keysOf(order, window, outcome)).windows.push(window);
   }
   for (const { edition, window, outcome } of judged.single) bucket(keysOf(order, window, outcome)).single.push(edition);
-  await breath();
+  await breath.take();
   const sorted = [...buckets.values()].flatMap(each => [...each.values()]).sort((a, b) => byKeys(a.keys, b.keys));
   for (const { single } of sorted) single.sort(compareText);
   return { order, buckets: sorted };
@@ -60,6 +57,7 @@ export async function pageOfBuckets(
   filter: EditionFilter,
   first: number,
   after: ReachPosition | undefined,
+  signal?: AbortSignal,
 ): Promise<Page<string, ReachPosition>> {
   const start = after === undefined ? undefined : keysOfPosition(after as BucketPosition);
   const items: { item: string; position: ReachPosition }[] = [];
@@ -67,7 +65,7 @@ export async function pageOfBuckets(
     const compared = start === undefined ? 1 : byKeys(bucket.keys, start);
     if (compared < 0) continue;
     const afterId = compared === 0 ? after?.id : undefined;
-    for (const id of await idsOf(store, bucket, filter, afterId, first + 1 - items.length)) {
+    for (const id of await idsOf(store, bucket, filter, afterId, first + 1 - items.length, signal)) {
       items.push({ item: id, position: positionOf(order, bucket.keys, id) });
     }
     if (items.length > first) break;
@@ -81,8 +79,10 @@ async function idsOf(
   filter: EditionFilter,
   after: string | undefined,
   limit: number,
+  signal?: AbortSignal,
 ): Promise<readonly string[]> {
-  const stored = bucket.windows.length === 0 ? [] : await store.editionsInWindows(bucket.windows, filter, after, limit);
+  const { windows } = bucket;
+  const stored = windows.length === 0 ? [] : await store.editionsInWindows(windows, filter, after, limit, signal);
   const single = bucket.single.filter(id => after === undefined || compareText(id, after) > 0);
   return [...stored, ...single].sort(compareText).slice(0, limit);
 }

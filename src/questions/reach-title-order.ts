@@ -8,8 +8,9 @@ export async function pageByTitle(
   filter: EditionFilter,
   first: number,
   after: ListPosition | undefined,
+  signal?: AbortSignal,
 ): Promise<Page<string, ReachPosition>> {
-  const found = await store.editionsByTitle(filter, after, first + 1);
+  const found = await store.editionsByTitle(filter, after, first + 1, signal);
   return {
     items: found.slice(0, first).map(({ id, sort }) => ({ item: id, position: { order: 'TITLE', sort, id } })),
     more: found.length > first,

@@ -3,7 +3,7 @@ import { editionVerdicts } from '../domain/reach/edition-verdicts.ts';
 import { regularWindow } from '../domain/reach/published-window.ts';
 import type { Outlet, ReachEdition } from '../domain/reach/reach-edition-input.ts';
 import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
-import { breath } from './breath.ts';
+import type { Breath } from './breath.ts';
 import { outletsOfProfile } from './edition-outlets.ts';
 import { locatedPlaces } from './located-places.ts';
 import type { VerdictAndMargin } from './questions.ts';
@@ -24,9 +24,6 @@ export interface JudgedWindows {
   }[];
 }
 
-/** Groups that are judged before others get their turn: some milliseconds' work. */
-const breathAfter = 1000;
-
 /** Editions worked one by one are asked for in stretches of this length. */
 const stretch = 250;
 
@@ -35,19 +32,22 @@ export async function judgeWindows(
   { target, asked }: TargetFound,
   filter: EditionFilter,
   conventions: Conventions,
+  breath: Breath,
+  signal?: AbortSignal,
 ): Promise<JudgedWindows> {
-  const found = await store.windowGroups(filter);
+  const found = await store.windowGroups(filter, signal);
   const verdictOn = editionVerdicts(target, conventions);
   const outletsOf = await outletsOfProfiles(store, new Set(found.groups.map(group => group.profile)));
   const groups: JudgedWindows['groups'][number][] = [];
   for (const window of found.groups) {
-    if (groups.length % breathAfter === breathAfter - 1) await breath();
+    if (breath.isDue()) await breath.take();
     const outcome = verdictOn(editionOfWindow(window, outletsOf(window.profile), conventions));
     groups.push({ window, outcome, count: window.count });
   }
-  const irregular = found.irregular === 0 ? [] : await store.irregularEditions(filter);
+  const irregular = found.irregular === 0 ? [] : await store.irregularEditions(filter, signal);
   const single: JudgedWindows['single'][number][] = [];
   for (let from = 0; from < irregular.length; from += stretch) {
+    await breath.take();
     const ids = irregular.slice(from, from + stretch);
     const [inputs, windows] = await Promise.all([reachInputs(store, ids, asked, conventions), store.windowsOf(ids)]);
     ids.forEach((edition, i) => {

@@ -14,7 +14,8 @@ import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../domain/mod
  * - Reads see all writes whose promise has resolved before they were asked.
  * - A row has its fields in the order in which they are declared: answers of two engines can be compared as bytes.
  * - Texts are ordered by code points.
- * - A question may reject with STORE_TIMEOUT, within 20 ms of its limit; the store goes on.
+ * - A question may reject with STORE_TIMEOUT, within 20 ms of its limit; the store goes on. One that may be long takes the
+ *   signal of an asker who may stop waiting: it rejects with the reason of the signal, and is put down.
  * - After `close` every method rejects with STORE_UNREACHABLE; a write that was asked for before is made. Closing twice
  *   is allowed.
  * - What an adapter is given has been checked above it (checked-graph-store.ts) and may be trusted.
@@ -61,7 +62,7 @@ export interface GraphStore {
    * How many editions share each window, over all editions or those that pass the filter. Only regular editions (see
    * EditionWindow); in no particular order. The irregular ones are counted in `irregular`.
    */
-  windowGroups(filter: EditionFilter): Promise<WindowGroups>;
+  windowGroups(filter: EditionFilter, signal?: AbortSignal): Promise<WindowGroups>;
 
   /** Ids of the editions in any of the windows that pass the filter, by id, from after `after`; at most `limit`. */
   editionsInWindows(
@@ -69,6 +70,7 @@ export interface GraphStore {
     filter: EditionFilter,
     after: string | undefined,
     limit: number,
+    signal?: AbortSignal,
   ): Promise<readonly string[]>;
 
   /** Editions that pass the filter by (sort key of the title, id), from after the position, each with its window. */
@@ -76,10 +78,11 @@ export interface GraphStore {
     filter: EditionFilter,
     after: ListPosition | undefined,
     limit: number,
+    signal?: AbortSignal,
   ): Promise<readonly EditionWithWindow[]>;
 
   /** Ids of the irregular editions that pass the filter, by id. */
-  irregularEditions(filter: EditionFilter): Promise<readonly string[]>;
+  irregularEditions(filter: EditionFilter, signal?: AbortSignal): Promise<readonly string[]>;
 
   /** All versions of a row, oldest first. */
   versions(id: string): Promise<readonly Stamped<AnyRow>[]>;

@@ -13,12 +13,18 @@ export interface Answer {
 }
 
 /** Asks a query as a client would, over HTTP. */
-export async function ask(api: Api, query: string, variables?: Readonly<Record<string, unknown>>): Promise<Answer> {
+export async function ask(
+  api: Api,
+  query: string,
+  variables?: Readonly<Record<string, unknown>>,
+  signal?: AbortSignal,
+): Promise<Answer> {
   const response = await api.fetch(
     new Request('http://localhost/graphql', {
       method: 'POST',
       headers: { 'content-type': 'application/json', accept: 'application/graphql-response+json' },
       body: JSON.stringify({ query, variables }),
+      signal: signal ?? null,
     }),
   );
   return { status: response.status, ...((await response.json()) as object) };

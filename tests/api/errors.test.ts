@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createApi } from '../../src/api/create-api.ts';
 import { PlatestemmaError } from '../../src/errors.ts';
+import { askStore } from '../../src/questions/ask-store.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { ask } from './ask.ts';
 import { demoApi } from './demo-api.ts';
@@ -13,7 +14,7 @@ function withStore(faulty: Partial<GraphStore>, limits = {}) {
   const store = new Proxy(demo.store, {
     get: (target, name) => Reflect.get({ ...faulty }, name) ?? Reflect.get(target, name),
   });
-  return { api: createApi({ store, questions: demo.questions, log: event => logged.push(event), limits }), logged };
+  return { api: createApi({ store, questions: askStore(store), log: event => logged.push(event), limits }), logged };
 }
 
 describe('an error of ours is told with its code and place', () => {
@@ -100,6 +101,23 @@ describe('what the engine refuses by itself has a code and a status', () => {
 });
 
 describe('a request that takes too long', () => {
+  test.each([
+    ['itself', 50, undefined, 'the request took longer than 50 ms and was ended'],
+    ['one whose asker goes', 60_000, 50, 'nobody waits for the answer any more'],
+  ])('is put down in the store too: %s', async (_what, time, goesAfter, why) => {
+    const asker = new AbortController();
+    const given: AbortSignal[] = [];
+    const windowGroups: GraphStore['windowGroups'] = (_filter, signal) => {
+      given.push(signal!);
+      if (goesAfter !== undefined) setTimeout(() => asker.abort(), goesAfter);
+      return new Promise(() => {});
+    };
+    const { api } = withStore({ windowGroups }, { time });
+    const query = '{ reach(at: { placeName: "London" }, by: "1766") { counts { inNoCase } } }';
+    await ask(api, query, {}, asker.signal).catch(() => {});
+    await expect.poll(() => given[0]?.reason).toMatchObject({ code: 'STORE_TIMEOUT', message: why });
+  });
+
   test('is ended within 20 ms of its limit, and others go on', async () => {
     const { api, logged } = withStore({ list: () => new Promise(() => {}) }, { time: 100 });
     const took: number[] = [];

@@ -103,8 +103,8 @@ class MemoryStore implements port.GraphStore {
     );
   }
 
-  async windowGroups(filter: port.EditionFilter): Promise<port.WindowGroups> {
-    this.#open();
+  async windowGroups(filter: port.EditionFilter, signal?: AbortSignal): Promise<port.WindowGroups> {
+    this.#open(signal);
     const groups = new Map<string, port.WindowKey & { readonly count: number }>();
     const windows = this.#windowsThatPass(filter);
     for (const { edition: _edition, regular, ...key } of windows) {
@@ -120,8 +120,9 @@ class MemoryStore implements port.GraphStore {
     filter: port.EditionFilter,
     after: string | undefined,
     limit: number,
+    signal?: AbortSignal,
   ): Promise<readonly string[]> {
-    this.#open();
+    this.#open(signal);
     const names = new Set(windows.map(windowName));
     return this.#windowsThatPass(filter)
       .filter(window => window.regular && names.has(windowName(window)))
@@ -134,8 +135,9 @@ class MemoryStore implements port.GraphStore {
     filter: port.EditionFilter,
     after: port.ListPosition | undefined,
     limit: number,
+    signal?: AbortSignal,
   ): Promise<readonly port.EditionWithWindow[]> {
-    this.#open();
+    this.#open(signal);
     return this.#windowsThatPass(filter)
       .map(window => ({ sort: this.#findable.get(window.edition)!.sort, id: window.edition, window }))
       .sort(bySortAndId)
@@ -143,8 +145,8 @@ class MemoryStore implements port.GraphStore {
       .slice(0, limit);
   }
 
-  async irregularEditions(filter: port.EditionFilter): Promise<readonly string[]> {
-    this.#open();
+  async irregularEditions(filter: port.EditionFilter, signal?: AbortSignal): Promise<readonly string[]> {
+    this.#open(signal);
     return this.#windowsThatPass(filter)
       .filter(window => !window.regular)
       .map(window => window.edition);
@@ -226,8 +228,9 @@ class MemoryStore implements port.GraphStore {
     this.#closed = true;
   }
 
-  #open(): void {
+  #open(signal?: AbortSignal): void {
     if (this.#closed) throw new PlatestemmaError('STORE_UNREACHABLE', 'the store has been closed');
+    signal?.throwIfAborted();
   }
 
   /** @throws NOT_FOUND for the first id that is neither in the store nor in the batch */

@@ -22,7 +22,7 @@ export function sqliteStoreInProcess(file: string): InProcess {
   database.exec('PRAGMA synchronous = OFF');
   const writer = new Writer(database, file);
   const readers = new DatabaseSync(file, { readOnly: true });
-  const reader = new Reader(readers, file, new Deadline(new Int32Array(1)));
+  const reader = new Reader(readers, file, new Deadline(new Int32Array(2)));
   const reading = callsOf(readers, (name, args) =>
     reader.within(undefined, () =>
       (reader as unknown as Record<string, (...args: readonly unknown[]) => unknown>)[name]!(...args),
@@ -30,7 +30,7 @@ export function sqliteStoreInProcess(file: string): InProcess {
   );
   const writing = callsOf(database, (_name, args) => writer.write(args[0] as WrittenBatch));
   return {
-    store: new SqliteStore(writing, reading, reading, 10_000),
+    store: new SqliteStore({ writer: writing, quick: reading, long: reading, words: reading }, 10_000),
     reading: readers,
     used: () => new Set([...writer.prepared.used(), ...reader.prepared.used()]),
   };

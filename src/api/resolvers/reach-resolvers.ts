@@ -20,19 +20,20 @@ interface ReachSource extends Reach {
 export async function reach(
   _root: unknown,
   args: ReachArgs,
-  { questions }: ApiContext,
+  { questions, ending }: ApiContext,
   info: GraphQLResolveInfo,
 ): Promise<ReachSource> {
   const { first: _first, after: _after, filter, at, ...asked } = given(args);
   const list = listDigest('reach', args);
   const page = pageAsked(args, list, isPositionOf(args.order ?? 'ROOM'));
-  const answer = await questions.reach({
+  const question = {
     ...asked,
     ...(at === undefined ? {} : { at: given(at) }),
     ...(filter === undefined ? {} : { filter: given(filter) }),
     page: asksFor(info, 'editions') || asksFor(info, 'counts', 'differOnPage') ? page : { ...page, first: 0 },
     tallies: asksFor(info, 'counts', 'byPlace') || asksFor(info, 'counts', 'byDecade'),
-  });
+  };
+  const answer = await questions.reach(question, ending.signal);
   return { ...answer, list };
 }
 

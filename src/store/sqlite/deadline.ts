@@ -3,11 +3,13 @@ import { closedError, timeout } from './sqlite-error.ts';
 
 /**
  * When the call that runs now must end. Statements that may be long ask by the SQL function `go_on`, loops by `check`.
- * `stop` is shared with the thread that asked: 1 in it ends everything at once.
+ * `stop` is shared with the thread that asked: 1 in its first place ends everything at once, the number of a call in its
+ * second that call.
  */
 export class Deadline {
   readonly #stop: Int32Array;
   #end = Infinity;
+  #call = 0;
 
   constructor(stop: Int32Array) {
     this.#stop = stop;
@@ -20,14 +22,18 @@ export class Deadline {
     });
   }
 
-  /** @param limit milliseconds from now; absent: none */
-  begin(limit?: number): void {
+  /**
+   * @param limit milliseconds from now; absent: none
+   * @param call number of the call, from 1; absent: one that is not ended before its limit
+   */
+  begin(limit?: number, call = -1): void {
     this.#end = limit === undefined ? Infinity : performance.now() + limit;
+    this.#call = call;
   }
 
-  /** @throws STORE_TIMEOUT past the limit, STORE_UNREACHABLE if the store is being closed */
+  /** @throws STORE_TIMEOUT past the limit or when nobody waits any more, STORE_UNREACHABLE if the store is being closed */
   check(): void {
     if (Atomics.load(this.#stop, 0) !== 0) throw closedError();
-    if (performance.now() > this.#end) throw timeout();
+    if (performance.now() > this.#end || Atomics.load(this.#stop, 1) === this.#call) throw timeout();
   }
 }

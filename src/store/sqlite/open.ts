@@ -11,13 +11,15 @@ export interface SqliteOptions {
 }
 
 /**
- * A store in one SQLite file: a thread that writes, one that reads what is bounded, one that reads what may be long.
+ * A store in one SQLite file: a thread that writes, one that reads what is bounded, one that reads what may be long, one
+ * that looks for words. Each but the bounded reader starts when it is first needed.
  * @throws STORE_UNREACHABLE, STORE_NOT_OURS, STORE_NEWER, STORE_READ_ONLY, STORE_BUSY
  */
 export async function openSqliteStore(file: string, options: SqliteOptions = {}): Promise<GraphStore> {
   openAndMigrate(file, options.create === true).close();
-  const quick = new WorkerClient(file, 'reader');
+  const client = (role: 'writer' | 'reader') => new WorkerClient(file, role);
+  const quick = client('reader');
   quick.warm();
-  const long = new WorkerClient(file, 'reader');
-  return new SqliteStore(new WorkerClient(file, 'writer'), quick, long, options.questionLimit ?? 10_000);
+  const [writer, long, words] = [client('writer'), client('reader'), client('reader')];
+  return new SqliteStore({ writer, quick, long, words }, options.questionLimit ?? 10_000);
 }

@@ -51,9 +51,9 @@ export class Reader {
     this.#walk = new WalkReader(this.prepared, this.#keys, deadline, (key, asOf) => this.#rowOfKey(key, asOf));
   }
 
-  /** Runs a call in one snapshot, ended at the limit (milliseconds from now). */
-  within<T>(limit: number | undefined, call: () => T): T {
-    this.#deadline.begin(limit);
+  /** Runs a call in one snapshot, ended at the limit (milliseconds from now), or by its number. */
+  within<T>(limit: number | undefined, call: () => T, number?: number): T {
+    this.#deadline.begin(limit, number);
     this.#deadline.check();
     this.#database.exec('BEGIN');
     try {

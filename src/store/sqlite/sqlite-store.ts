@@ -21,6 +21,13 @@ const quickLimit = 100;
 
 const matchClasses: readonly port.MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
 
+export interface StoreThreads {
+  readonly writer: StoreCalls;
+  readonly quick: StoreCalls;
+  readonly long: StoreCalls;
+  readonly words: StoreCalls;
+}
+
 /** The near side of the engine: turns what the port speaks of into what crosses to the threads, and back. */
 export class SqliteStore implements port.GraphStore {
   readonly #writer: StoreCalls;
@@ -28,14 +35,17 @@ export class SqliteStore implements port.GraphStore {
   readonly #quick: StoreCalls;
   /** For what may look at the whole store. */
   readonly #long: StoreCalls;
+  /** For words to be found, which do not wait for what looks at the whole store. */
+  readonly #words: StoreCalls;
   readonly #limit: number;
   /** What was last answered without a filter: it holds until something is written. */
   #allGroups: { readonly version: string; readonly groups: port.WindowGroups } | undefined;
 
-  constructor(writer: StoreCalls, quick: StoreCalls, long: StoreCalls, limit: number) {
+  constructor({ writer, quick, long, words }: StoreThreads, limit: number) {
     this.#writer = writer;
     this.#quick = quick;
     this.#long = long;
+    this.#words = words;
     this.#limit = limit;
   }
 
@@ -85,10 +95,8 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async search(asked: port.SearchAsked): Promise<port.SearchFound> {
-    const { classes, cut } = await this.#askLong<FoundWords>('search', {
-      ...asked,
-      kinds: asked.kinds.map(kindNumber),
-    });
+    const texts = { ...asked, kinds: asked.kinds.map(kindNumber) };
+    const { classes, cut } = await this.#words.call<FoundWords>('search', [texts], this.#limit);
     const candidates = classes.flatMap((rows, i) =>
       rows.map(([id, kind, sort]) => ({ id, sort, kind: kindNames[kind] as RecordKindName, match: matchClasses[i]! })),
     );
@@ -110,10 +118,10 @@ export class SqliteStore implements port.GraphStore {
     return found.map(rows => rows.map(([source, key]) => ({ source, key })));
   }
 
-  async windowGroups(filter: port.EditionFilter): Promise<port.WindowGroups> {
+  async windowGroups(filter: port.EditionFilter, signal?: AbortSignal): Promise<port.WindowGroups> {
     const isFiltered = Object.values(filter).some(value => value !== undefined);
     const known = isFiltered ? undefined : this.#allGroups;
-    const { version, columns } = await this.#askLong<GroupsFound>('windowGroups', filter, known?.version);
+    const { version, columns } = await this.#askLong<GroupsFound>('windowGroups', [filter, known?.version], signal);
     if (columns === undefined && known !== undefined) return known.groups;
     invariant(columns !== undefined, 'groups that are not known already are given');
     const groups = windowGroups(columns);
@@ -126,9 +134,10 @@ export class SqliteStore implements port.GraphStore {
     filter: port.EditionFilter,
     after: string | undefined,
     limit: number,
+    signal?: AbortSignal,
   ): Promise<readonly string[]> {
     const distinct = [...new Map(windows.map(window => [nameOf(window), window])).values()];
-    const ids = await this.#askLong<string[]>('editionsInWindows', distinct, filter, after ?? '', limit);
+    const ids = await this.#askLong<string[]>('editionsInWindows', [distinct, filter, after ?? '', limit], signal);
     return ids.sort(compareText).slice(0, limit);
   }
 
@@ -136,19 +145,15 @@ export class SqliteStore implements port.GraphStore {
     filter: port.EditionFilter,
     after: port.ListPosition | undefined,
     limit: number,
+    signal?: AbortSignal,
   ): Promise<readonly port.EditionWithWindow[]> {
-    const rows = await this.#askLong<[string, string, ...WindowRow][]>(
-      'editionsByTitle',
-      filter,
-      after?.sort ?? '',
-      after?.id ?? '',
-      limit,
-    );
+    const args = [filter, after?.sort ?? '', after?.id ?? '', limit];
+    const rows = await this.#askLong<[string, string, ...WindowRow][]>('editionsByTitle', args, signal);
     return rows.map(([id, sort, ...window]) => ({ sort, id, window: windowOf(id, window) }));
   }
 
-  irregularEditions(filter: port.EditionFilter): Promise<readonly string[]> {
-    return this.#askLong('irregularEditions', filter);
+  irregularEditions(filter: port.EditionFilter, signal?: AbortSignal): Promise<readonly string[]> {
+    return this.#askLong('irregularEditions', [filter], signal);
   }
 
   async versions(id: string): Promise<readonly Stamped<AnyRow>[]> {
@@ -169,7 +174,7 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]> {
-    return (await this.#askLong<ReadRow[]>('scan', after ?? '', limit)).map(decodeRow);
+    return (await this.#askLong<ReadRow[]>('scan', [after ?? '', limit])).map(decodeRow);
   }
 
   async windowsOf(ids: readonly string[]): Promise<readonly (port.EditionWindow | undefined)[]> {
@@ -214,7 +219,7 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async close(): Promise<void> {
-    await Promise.all([this.#quick.close(), this.#long.close()]);
+    await Promise.all([this.#quick.close(), this.#long.close(), this.#words.close()]);
     // Last: it puts the log back into the file.
     await this.#writer.close();
   }
@@ -237,8 +242,8 @@ export class SqliteStore implements port.GraphStore {
     }
   }
 
-  #askLong<T>(name: string, ...args: readonly unknown[]): Promise<T> {
-    return this.#long.call<T>(name, args, this.#limit);
+  #askLong<T>(name: string, args: readonly unknown[], signal?: AbortSignal): Promise<T> {
+    return this.#long.call<T>(name, args, this.#limit, signal);
   }
 }
 

@@ -4,11 +4,12 @@ import { closedError, timeout } from './sqlite-error.ts';
 import type { Answer, Call, WorkerData } from './worker.ts';
 
 /** How long after its limit a call may still answer, in milliseconds, before its asker is told that it has ended. */
-const grace = 12;
+const grace = 5;
 
 interface Waiting {
   readonly name: string;
   readonly args: readonly unknown[];
+  readonly number: number;
   /** Milliseconds; undefined: none. */
   readonly limit: number | undefined;
   /** When it must have ended, as `performance.now()`; Infinity: no limit, or the thread has not started yet. */
@@ -16,12 +17,14 @@ interface Waiting {
   readonly resolve: (value: unknown) => void;
   readonly reject: (error: unknown) => void;
   timer: NodeJS.Timeout | undefined;
+  /** Takes it off the signal of its asker. */
+  forget(): void;
 }
 
 /** What answers the calls of a store: a thread. */
 export interface StoreCalls {
   readonly isClosed: boolean;
-  call<T>(name: string, args: readonly unknown[], limit?: number): Promise<T>;
+  call<T>(name: string, args: readonly unknown[], limit?: number, signal?: AbortSignal): Promise<T>;
   close(): Promise<void>;
 }
 
@@ -33,9 +36,10 @@ export class WorkerClient implements StoreCalls {
   readonly #file: string;
   readonly #role: WorkerData['role'];
   readonly #patience: number;
-  readonly #stop = new Int32Array(new SharedArrayBuffer(4));
+  readonly #stop = new Int32Array(new SharedArrayBuffer(8));
   readonly #queue: Waiting[] = [];
   #running: Waiting | undefined;
+  #lastNumber = 0;
   #worker: Worker | undefined;
   #isReady = false;
   #closing: Promise<void> | undefined;
@@ -59,20 +63,26 @@ export class WorkerClient implements StoreCalls {
 
   /**
    * @param limit milliseconds, waiting in the queue among them but not the start of the thread; absent: no limit
+   * @param signal of an asker who may stop waiting: the call is put down then, and rejects with the reason of the signal
    * @throws STORE_TIMEOUT within 20 ms of the limit, and what the call throws
    */
-  call<T>(name: string, args: readonly unknown[], limit?: number): Promise<T> {
+  call<T>(name: string, args: readonly unknown[], limit?: number, signal?: AbortSignal): Promise<T> {
     if (this.isClosed) return Promise.reject(closedError());
+    if (signal?.aborted === true) return Promise.reject(signal.reason);
     return new Promise<T>((resolve, reject) => {
+      const abort = () => this.#putDown(waiting, signal?.reason);
       const waiting: Waiting = {
         name,
         args,
+        number: ++this.#lastNumber,
         limit,
         end: Infinity,
         resolve: resolve as Waiting['resolve'],
         reject,
         timer: undefined,
+        forget: () => signal?.removeEventListener('abort', abort),
       };
+      signal?.addEventListener('abort', abort, { once: true });
       if (this.#isReady) this.#startClock(waiting);
       this.#queue.push(waiting);
       this.#next();
@@ -107,14 +117,14 @@ export class WorkerClient implements StoreCalls {
     }
     this.#running = next;
     const limit = next.end === Infinity ? undefined : Math.max(0, next.end - performance.now());
-    this.#worker!.postMessage({ name: next.name, args: next.args, limit } satisfies Call);
+    this.#worker!.postMessage({ name: next.name, args: next.args, number: next.number, limit } satisfies Call);
   }
 
   #take(answer: Answer): void {
     const asked = this.#running;
     if (asked === undefined) return;
     this.#running = undefined;
-    clearTimeout(asked.timer);
+    settle(asked);
     if ('error' in answer) {
       const { code, message, retriable } = answer.error;
       asked.reject(new PlatestemmaError(code as ErrorCode, message, { retriable }));
@@ -124,12 +134,19 @@ export class WorkerClient implements StoreCalls {
 
   #overdue(asked: Waiting): void {
     // An answer may have come while this thread was busy: it is read before the callback of setImmediate.
-    setImmediate(() => {
-      const place = this.#queue.indexOf(asked);
-      if (place >= 0) this.#queue.splice(place, 1);
-      else if (this.#running === asked) asked.timer = setTimeout(() => this.#replace(asked), this.#patience).unref();
-      asked.reject(timeout());
-    });
+    setImmediate(() => this.#putDown(asked, timeout()));
+  }
+
+  /** Nobody waits for it any more: it leaves the queue, or the thread is told to end it. */
+  #putDown(asked: Waiting, reason: unknown): void {
+    settle(asked);
+    const place = this.#queue.indexOf(asked);
+    if (place >= 0) this.#queue.splice(place, 1);
+    else if (this.#running === asked) {
+      Atomics.store(this.#stop, 1, asked.number);
+      asked.timer = setTimeout(() => this.#replace(asked), this.#patience).unref();
+    }
+    asked.reject(reason);
   }
 
   /** Ends a thread that hangs; what waits behind it goes to a new one. */
@@ -160,8 +177,9 @@ export class WorkerClient implements StoreCalls {
     this.#abandon();
     const message = `a thread of the store failed: ${error instanceof Error ? error.message : String(error)}`;
     for (const asked of failed) {
-      clearTimeout(asked?.timer);
-      asked?.reject(new PlatestemmaError('BROKEN_PROMISE', message, { cause: error }));
+      if (asked === undefined) continue;
+      settle(asked);
+      asked.reject(new PlatestemmaError('BROKEN_PROMISE', message, { cause: error }));
     }
     this.#next();
   }
@@ -178,9 +196,9 @@ export class WorkerClient implements StoreCalls {
   async #end(): Promise<void> {
     if (this.#role === 'reader') {
       Atomics.store(this.#stop, 0, 1);
-      for (const { reject, timer } of this.#queue.splice(0)) {
-        clearTimeout(timer);
-        reject(closedError());
+      for (const asked of this.#queue.splice(0)) {
+        settle(asked);
+        asked.reject(closedError());
       }
     }
     if (this.#running !== undefined || this.#queue.length > 0)
@@ -194,9 +212,15 @@ export class WorkerClient implements StoreCalls {
     }
     worker.ref();
     const ended = new Promise(resolve => worker.once('exit', resolve));
-    worker.postMessage({ name: 'close', args: [], limit: undefined } satisfies Call);
+    worker.postMessage({ name: 'close', args: [], number: 0, limit: undefined } satisfies Call);
     const timer = setTimeout(() => worker.terminate(), this.#patience);
     await ended;
     clearTimeout(timer);
   }
+}
+
+/** It is answered, or will not be: no clock and no signal is for it any more. */
+function settle({ timer, forget }: Waiting): void {
+  clearTimeout(timer);
+  forget();
 }

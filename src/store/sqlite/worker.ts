@@ -11,13 +11,15 @@ import { Writer, type WrittenBatch } from './writer.ts';
 export interface WorkerData {
   readonly file: string;
   readonly role: 'writer' | 'reader';
-  /** Shared with the thread that asks; 1 in it ends what runs. */
+  /** Shared with the thread that asks; 1 in its first place ends what runs, in the second stands the call to be ended. */
   readonly stop: Int32Array;
 }
 
 export interface Call {
   readonly name: string;
   readonly args: readonly unknown[];
+  /** Of the calls of its client, from 1. */
+  readonly number: number;
   /** Milliseconds from now; undefined: none. */
   readonly limit: number | undefined;
 }
@@ -89,10 +91,10 @@ function openReader(): Connection {
   database.exec('PRAGMA cache_size = -32768; PRAGMA temp_store = MEMORY');
   const deadline = new Deadline(stop);
   const reader = new Reader(database, file, deadline);
-  const answer = ({ name, args, limit }: Call) => {
+  const answer = ({ name, args, limit, number }: Call) => {
     const call = (reader as unknown as Record<string, (...args: never[]) => unknown>)[name];
     invariant(call !== undefined, `a reader knows the call ${name}`);
-    return reader.within(limit, () => call.apply(reader, args as never[]));
+    return reader.within(limit, () => call.apply(reader, args as never[]), number);
   };
   return { answer, close: () => database.close() };
 }

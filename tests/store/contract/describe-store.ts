@@ -10,6 +10,7 @@ import { originLaws } from './origin-laws.ts';
 import { rowLaws } from './row-laws.ts';
 import { scanLaws } from './scan-laws.ts';
 import { searchLaws } from './search-laws.ts';
+import { signalLaws } from './signal-laws.ts';
 import { waitingLaws } from './waiting-laws.ts';
 import { walkLaws } from './walk-laws.ts';
 import { windowLaws } from './window-laws.ts';
@@ -25,6 +26,7 @@ export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
   windows: windowLaws,
   filters: filterLaws,
   history: historyLaws,
+  'askers who go': signalLaws,
   waiting: waitingLaws,
   scan: scanLaws,
   writing: writingLaws,

@@ -39,13 +39,18 @@ describe('a question past its limit', () => {
       list: () => store.list('Edition', undefined, 10_000_000),
     };
     for (const [name, question] of Object.entries(questions)) {
-      const { end, took } = await timed(question());
-      expect([name, end]).toEqual([name, 'STORE_TIMEOUT']);
-      expect(took, name).toBeLessThan(limit + 20);
-      expect(took, name).toBeGreaterThan(limit * 0.9);
-      // A thread that cannot be stopped puts down what it was busy with, and goes on.
-      await answered(() => store.irregularEditions({ work: 'work-of-none' }));
-      await answered(() => store.count('Work'));
+      const times: number[] = [];
+      // The best of three: other processes may hold the machine up for longer than the margin.
+      for (let i = 0; i < 3; i++) {
+        const { end, took } = await timed(question());
+        expect([name, end]).toEqual([name, 'STORE_TIMEOUT']);
+        times.push(took);
+        // A thread that cannot be stopped puts down what it was busy with, and goes on.
+        await answered(() => store.irregularEditions({ work: 'work-of-none' }));
+        await answered(() => store.count('Work'));
+      }
+      expect(Math.min(...times), name).toBeLessThan(limit + 20);
+      expect(Math.min(...times), name).toBeGreaterThan(limit * 0.9);
     }
     await store.close();
   });
@@ -87,6 +92,47 @@ describe('a question past its limit', () => {
     expect(closed.took).toBeLessThan(1000);
     expect((await asked).end).toBe('STORE_UNREACHABLE');
   });
+});
+
+describe('a question whose asker has gone', () => {
+  test('rejects at once, and is put down where it runs', async () => {
+    const store = await openSqliteStore(file, { questionLimit: 60_000 });
+    await store.irregularEditions({ work: 'work-of-none' });
+    const asker = new AbortController();
+    const asked = timed(store.windowGroups(everyEdition, asker.signal));
+    await new Promise(resolve => setTimeout(resolve, 50));
+    asker.abort(Object.assign(new Error(), { code: 'GONE' }));
+    expect((await asked).end).toBe('GONE');
+    const next = await timed(store.irregularEditions({ work: 'work-of-none' }));
+    expect(next.end).toBe('answered');
+    expect(next.took).toBeLessThan(100);
+    await store.close();
+  });
+
+  test('leaves the queue, and what runs goes on', async () => {
+    const store = await openSqliteStore(file, { questionLimit: 60_000 });
+    const runs = store.irregularEditions({ form: 'BOOK' });
+    const asker = new AbortController();
+    const waits = timed(store.windowGroups(everyEdition, asker.signal));
+    asker.abort(Object.assign(new Error(), { code: 'GONE' }));
+    expect((await waits).end).toBe('GONE');
+    expect(await runs).toHaveLength(200_000);
+    await store.close();
+  }, 60_000);
+});
+
+test('words are looked for while editions are counted', async () => {
+  const store = await openSqliteStore(file, { questionLimit: 60_000 });
+  const search = () => store.search({ whole: 'title 000007', tokens: ['title', '000007'], kinds: [], cap: 9 });
+  await Promise.all([search(), store.irregularEditions({ work: 'work-of-none' })]);
+  const asker = new AbortController();
+  let counts = true;
+  const counting = timed(store.windowGroups(everyEdition, asker.signal)).finally(() => (counts = false));
+  const found = await search();
+  expect([found.candidates.map(({ id }) => id), counts]).toEqual([['edition-no-000007'], true]);
+  asker.abort();
+  await counting;
+  await store.close();
 });
 
 test('a thread that does not end is replaced, and what waited behind it is answered by the next', async () => {

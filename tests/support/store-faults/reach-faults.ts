@@ -79,6 +79,15 @@ export const reachFaults: readonly Fault[] = [
     },
   })),
   {
+    fault: 'one who has gone is answered',
+    spoil: s => ({
+      windowGroups: filter => s.windowGroups(filter),
+      editionsInWindows: (windows, filter, after, limit) => s.editionsInWindows(windows, filter, after, limit),
+      editionsByTitle: (filter, after, limit) => s.editionsByTitle(filter, after, limit),
+      irregularEditions: filter => s.irregularEditions(filter),
+    }),
+  },
+  {
     fault: 'an empty filter passes the illustrated only',
     spoil: s => ({
       editionsByTitle: (filter, after, limit) => s.editionsByTitle({ illustrated: true, ...filter }, after, limit),

@@ -6,17 +6,17 @@ import { foldTokens, sortKey } from './fold.ts';
 
 /** What a record is ordered and found by. */
 export interface Findable {
-  /** Sort key of its label; empty if it has none. */
+  /** Sort key of the name it is filed by: of an agent its sort name, else its label; empty if it has none. */
   readonly sort: string;
   /** Distinct tokens of its names, texts, notes and free columns, in order of first use. */
   readonly tokens: readonly string[];
 }
 
 export function findable(record: AnyRecord): Findable {
-  const label = labelOf(record);
+  const filed = (record.kind === 'Agent' ? record.sortName : undefined) ?? labelOf(record);
   const tokens = new Set<string>();
   for (const text of textsOf(record)) for (const token of foldTokens(text)) tokens.add(token);
-  return { sort: label === undefined ? '' : sortKey(label), tokens: [...tokens] };
+  return { sort: filed === undefined ? '' : sortKey(filed), tokens: [...tokens] };
 }
 
 function textsOf(record: AnyRecord): string[] {

@@ -2,9 +2,9 @@
  * Folding of texts for search and order. Both engines store and compare what is made here, so that they agree.
  * `foldVersion` goes up whenever a result changes; derived data that carries an older one is remade.
  */
-export const foldVersion = 1;
+export const foldVersion = 2;
 
-/** Longest sort key, in UTF-16 units: enough to order titles, short enough for an index. */
+/** Longest sort key: enough to order titles, short enough for an index. */
 const longestSortKey = 120;
 
 const letters: Readonly<Record<string, string>> = {
@@ -48,10 +48,15 @@ export function foldTokens(text: string): string[] {
   return withoutSpaces.test(plain) ? found.flatMap(pairs) : found;
 }
 
-/** Key by which a text is ordered and compared as a whole: its tokens, one space between. Empty if it has no letters. */
+/**
+ * Key by which a text is ordered and compared as a whole: its tokens, one space between, cut between characters where
+ * it would be longer than 120 UTF-16 units. Empty if it has no letters.
+ */
 export function sortKey(text: string): string {
   const key = foldTokens(text).join(' ');
-  return key.length <= longestSortKey ? key : key.slice(0, longestSortKey);
+  if (key.length <= longestSortKey) return key;
+  const cut = key.slice(0, longestSortKey);
+  return cut.isWellFormed() ? cut : cut.slice(0, -1);
 }
 
 function twin(letter: string): string {

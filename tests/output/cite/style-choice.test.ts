@@ -80,9 +80,10 @@ describe('a name of a style', () => {
       'chicgo',
       'style: expected the name of a style or the text of a CSL file, came "chicgo"; did you mean chicago or chicago-author-date?',
     ],
+    ['mhar', 'style: expected the name of a style or the text of a CSL file, came "mhar"; did you mean mhra?'],
     [
-      'mhar',
-      'style: expected the name of a style or the text of a CSL file, came "mhar"; known are chicago, chicago-author-date, mhra, iso690, apa, mla',
+      'turabian',
+      'style: expected the name of a style or the text of a CSL file, came "turabian"; known are chicago, chicago-author-date, mhra, iso690, apa, mla',
     ],
     ['iso-690', 'style: expected the name of a style or the text of a CSL file, came "iso-690"; did you mean iso690?'],
   ])('%s is not, and near names are offered', (name, message) => {

@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { foldVersion } from '../../../src/domain/text/fold.ts';
 import { batchOf, copying, edition, plate, windowOf, work } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
@@ -104,7 +105,7 @@ export const writingLaws: readonly Law[] = [
     check: async store => {
       const facts = await store.facts();
       expect(facts.engine).toMatch(/^\w+$/);
-      expect(facts).toMatchObject({ schema: 1, foldVersion: 1, records: 0, claims: 0 });
+      expect(facts).toMatchObject({ schema: 1, foldVersion, records: 0, claims: 0 });
       expect(facts.bytes).toBeGreaterThanOrEqual(0);
     },
   },

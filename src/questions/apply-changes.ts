@@ -2,6 +2,7 @@ import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { findable } from '../domain/text/findable.ts';
 import type { EditionWindow, GraphStore, PutRow, WriteBatch, WriteReceipt } from '../store/graph-store.ts';
+import { conventionsInForce } from './conventions-in-force.ts';
 import { editionWindow, windowLinks } from './edition-window.ts';
 
 export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
@@ -33,11 +34,13 @@ async function touchedWindows(
 ): Promise<readonly EditionWindow[]> {
   const changed = new Map(rows.map(row => [row.id, row]));
   const editions = await touchedEditions(store, rows, added);
-  const [claims, works] = await Promise.all([
+  if (editions.length === 0) return [];
+  const [claims, works, conventions] = await Promise.all([
     claimsOfEditions(store, editions, changed, added),
     worksOfEditions(store, editions, changed),
+    conventionsInForce(store, rows),
   ]);
-  return editions.map((edition, i) => editionWindow(edition, works.get(edition.work), claims[i]!));
+  return editions.map((edition, i) => editionWindow(edition, works.get(edition.work), claims[i]!, conventions));
 }
 
 /** Editions that are written, named by a claim that is written (as it is or as it was), or of a work that is rewritten. */

@@ -1,3 +1,4 @@
+import type { Conventions } from '../domain/conventions/conventions.ts';
 import { formatDay } from '../domain/dates/calendar.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRow, RecordOf, Stamped } from '../domain/model/row.ts';
@@ -5,6 +6,7 @@ import { foldVersion } from '../domain/text/fold.ts';
 import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { EditionWindow, GraphStore, StoreFacts } from '../store/graph-store.ts';
 import { applyChanges, putRow } from './apply-changes.ts';
+import { conventionsInForce } from './conventions-in-force.ts';
 import { editionWindow, windowLinks } from './edition-window.ts';
 import { checksum } from './export-graph.ts';
 import type { World } from './ports.ts';
@@ -34,9 +36,10 @@ export async function checkStore(
   options: { readonly rebuild: boolean },
 ): Promise<StoreCheck> {
   const faults: StoreFault[] = [];
+  const conventions = await conventionsInForce(store);
   for (let after: string | undefined; ; ) {
     const rows = await store.scan(after, stretch);
-    const found = [...(await danglingNames(store, rows)), ...(await wrongDerived(store, rows))];
+    const found = [...(await danglingNames(store, rows)), ...(await wrongDerived(store, rows, conventions))];
     faults.push(...found);
     if (options.rebuild && found.length > 0) await rewrite(store, world, rows, found);
     if (rows.length < stretch) break;
@@ -64,7 +67,11 @@ async function danglingNames(store: GraphStore, rows: readonly Stamped<AnyRow>[]
   );
 }
 
-async function wrongDerived(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
+async function wrongDerived(
+  store: GraphStore,
+  rows: readonly Stamped<AnyRow>[],
+  conventions: Conventions,
+): Promise<readonly StoreFault[]> {
   const faults: StoreFault[] = [];
   const records = rows.filter(row => isRecordKind(row.kind));
   const sorts = await store.sortKeysOf(records.map(row => row.id));
@@ -83,7 +90,8 @@ async function wrongDerived(store: GraphStore, rows: readonly Stamped<AnyRow>[])
     store.rows(editions.map(edition => edition.work)),
   ]);
   editions.forEach((edition, i) => {
-    const expected = editionWindow(edition, works[i] as RecordOf<'Work'> | undefined, claims[i] as readonly AnyClaim[]);
+    const work = works[i] as RecordOf<'Work'> | undefined;
+    const expected = editionWindow(edition, work, claims[i] as readonly AnyClaim[], conventions);
     if (!sameWindow(stored[i], expected)) {
       faults.push({
         id: edition.id,

@@ -1,9 +1,9 @@
-import { defaultConventions } from '../domain/conventions/conventions.ts';
-import { defaultSlack } from '../domain/dates/slack.ts';
+import type { Conventions } from '../domain/conventions/conventions.ts';
 import { counts } from '../domain/model/counted.ts';
 import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
 import type { EditionWindow, Via } from '../store/graph-store.ts';
+import { slackOf } from './conventions-in-force.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf, profileOf } from './edition-outlets.ts';
 
@@ -23,9 +23,10 @@ export function editionWindow(
   edition: RecordOf<'Edition'>,
   work: RecordOf<'Work'> | undefined,
   claims: readonly AnyClaim[],
+  conventions: Conventions,
 ): EditionWindow {
-  const datings = countedDatings(claims, 'PUBLISHED', defaultSlack);
-  const { recorded, class: dateClass, regular } = publishedWindow(datings, work?.form === 'ANNUAL', defaultConventions);
+  const datings = countedDatings(claims, 'PUBLISHED', slackOf(conventions));
+  const { recorded, class: dateClass, regular } = publishedWindow(datings, work?.form === 'ANNUAL', conventions);
   const first = recorded.some(range => range.lo === undefined) ? undefined : recorded[0]?.lo;
   const last = recorded.some(range => range.hi === undefined) ? undefined : recorded.at(-1)?.hi;
   return {

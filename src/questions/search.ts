@@ -2,10 +2,8 @@ import { compareText } from '../domain/text/compare.ts';
 import { foldTokens, sortKey } from '../domain/text/fold.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, MatchClass, SearchCandidate } from '../store/graph-store.ts';
+import { conventionsInForce } from './conventions-in-force.ts';
 import type { SearchAnswer, SearchPosition, SearchQuestion } from './questions.ts';
-
-/** Most candidates of a class that are looked through; convention. */
-const candidateCap = 1000;
 
 /** Longest text that is looked for, in UTF-16 units; convention. */
 const longestText = 500;
@@ -25,7 +23,8 @@ export async function search(store: GraphStore, asked: SearchQuestion): Promise<
       `expected a text with at least one letter or digit to search for, came "${asked.text.slice(0, 80)}"`,
     );
   }
-  const found = await store.search({ whole: sortKey(text), tokens, kinds: asked.kinds ?? [], cap: candidateCap });
+  const cap = (await conventionsInForce(store)).get('limit.search');
+  const found = await store.search({ whole: sortKey(text), tokens, kinds: asked.kinds ?? [], cap });
   const ordered = [...found.candidates].sort(byClassNameAndId);
   const { after, first } = asked.page;
   const from = after === undefined ? 0 : firstAfter(ordered, after);

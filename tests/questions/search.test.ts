@@ -98,6 +98,20 @@ describe.each(['memory', 'SQLite'] as const)('search in %s', engine => {
     expect(paged).toEqual(all);
   });
 
+  test('looks through as many of a class as the convention says', async () => {
+    const limit = { key: 'limit.search', value: 2, source: 'convention', version: 2 };
+    await shelf(...['a', 'b', 'c'].map(id => work(`views-${id}`, 'Old views')));
+    expect(await ask('views')).toMatchObject({ cut: false });
+    const convention = { id: 'convention-limit-search', kind: 'Convention', ...limit } as const;
+    await applyChanges(store, {
+      rows: [convention],
+      added: new Set([convention.id]),
+      changeSet: { moment: '2026-01-02T00:00:00.000Z', who: 'Ada', why: 'less patience' },
+    });
+    const cut = await ask('views');
+    expect([ids(cut).length, cut.cut]).toEqual([2, true]);
+  });
+
   test('finds by what a record was edited to, and no longer by what it was', async () => {
     await shelf(work('views-a', 'Views'));
     await applyChanges(store, {

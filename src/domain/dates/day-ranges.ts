@@ -20,6 +20,12 @@ export function appendRange(ranges: DayRange[], next: DayRange): void {
   else ranges[ranges.length - 1] = { lo: last.lo, hi: latest(last.hi, next.hi) };
 }
 
+/** The days that lie both in `a` and in `b`, in their order; empty if there are none. O(n m). */
+export function commonRanges(a: readonly DayRange[], b: readonly DayRange[]): readonly DayRange[] {
+  const shared = a.flatMap(x => b.map(y => ({ lo: ifBoth(x.lo, y.lo, Math.max), hi: ifBoth(x.hi, y.hi, Math.min) })));
+  return shared.filter(({ lo, hi }) => lo === undefined || hi === undefined || lo <= hi);
+}
+
 /** The smallest range that holds all the given ranges, which are ascending; `{}` (open both ways) for none. */
 export function hullOf(ranges: readonly DayRange[]): DayRange {
   let hi = ranges[0]?.hi;
@@ -38,7 +44,11 @@ export function earliest(a: Day | undefined, b: Day | undefined): Day | undefine
 }
 
 /** The choice between two ends if both are given, otherwise the one that is. */
-export function ifBoth(a: Day | undefined, b: Day | undefined, choose: typeof latest): Day | undefined {
+export function ifBoth(
+  a: Day | undefined,
+  b: Day | undefined,
+  choose: (a: Day, b: Day) => Day | undefined,
+): Day | undefined {
   return a === undefined || b === undefined ? (a ?? b) : choose(a, b);
 }
 

@@ -1,7 +1,6 @@
 import type { DayBounds, DayRange } from '../dates/day-bounds.ts';
-import { mergeRanges } from '../dates/day-ranges.ts';
+import { commonRanges, mergeRanges } from '../dates/day-ranges.ts';
 import type { AnswerFlag } from './answer-flag.ts';
-import { isReversed } from './verdict.ts';
 
 /** A dating of one event, of those that count. */
 export interface CountedDating {
@@ -25,7 +24,7 @@ export function recordedDays(
   let days: readonly DayRange[] = [{}];
   for (const members of alternatives(datings)) {
     const open = members.some(({ group }) => group?.open === true);
-    days = open ? days : common(days, mergeRanges(members.flatMap(daysOf)));
+    days = open ? days : commonRanges(days, mergeRanges(members.flatMap(daysOf)));
   }
   return days;
 }
@@ -54,18 +53,4 @@ function alternatives(datings: readonly CountedDating[]): readonly (readonly Cou
     ({ name }) => name,
   );
   return [...groups.values()].map(members => members.map(({ dating }) => dating));
-}
-
-function common(a: readonly DayRange[], b: readonly DayRange[]): readonly DayRange[] {
-  const shared = a.flatMap(x => b.map(y => ({ lo: greater(x.lo, y.lo), hi: smaller(x.hi, y.hi) })));
-  return shared.filter(range => !isReversed(range));
-}
-
-/** An absent lower end binds nothing. */
-function greater(a: number | undefined, b: number | undefined): number | undefined {
-  return a === undefined ? b : b === undefined ? a : Math.max(a, b);
-}
-
-function smaller(a: number | undefined, b: number | undefined): number | undefined {
-  return a === undefined ? b : b === undefined ? a : Math.min(a, b);
 }

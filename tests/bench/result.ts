@@ -1,9 +1,9 @@
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
 
-/** Prints a result and keeps it as a file, with date, commit and machine. */
+/** Prints a result and keeps it as a file, with date, commit, machine, and how busy it was in the last minute. */
 export function writeResult(name: string, result: Readonly<Record<string, unknown>>): void {
   const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
   const whole = {
@@ -11,6 +11,7 @@ export function writeResult(name: string, result: Readonly<Record<string, unknow
     commit,
     node: process.versions.node,
     cores: cpus().length,
+    load: loadavg()[0],
     ...result,
   };
   const folder = join(import.meta.dirname, 'results');

@@ -1,3 +1,4 @@
+import { deepestWalk } from '../domain/descent/walk-steps.ts';
 import type { Field, Role } from '../domain/model/declaration.ts';
 import { checkId, kindOfId } from '../domain/model/id.ts';
 import { claimKinds, isRecordKind, type KindName, recordKinds } from '../domain/model/kinds.ts';
@@ -23,13 +24,13 @@ export function checkedGraphStore(engine: GraphStore): GraphStore {
   });
 }
 
-/** Most steps that any walk may take. */
-const deepest = 30;
-
 async function walkChecked(engine: GraphStore, asked: WalkAsked): ReturnType<GraphStore['walk']> {
   const { depth, limit } = asked;
-  if (!Number.isInteger(depth) || depth < 0 || depth > deepest)
-    throw new PlatestemmaError('INPUT_INVALID', `depth: expected a whole number from 0 to ${deepest}, came ${depth}`);
+  if (!Number.isInteger(depth) || depth < 0 || depth > deepestWalk)
+    throw new PlatestemmaError(
+      'INPUT_INVALID',
+      `depth: expected a whole number from 0 to ${deepestWalk}, came ${depth}`,
+    );
   if (!Number.isInteger(limit) || limit < 1)
     throw new PlatestemmaError('INPUT_INVALID', `limit: expected a whole number from 1, came ${limit}`);
   return engine.walk(asked);

@@ -1,3 +1,4 @@
+import { deepestWalk } from '../descent/walk-steps.ts';
 import type { ConventionKey } from './conventions.ts';
 
 /** What a value must be, in words, and whether one is. */
@@ -48,6 +49,12 @@ export const conventionChecks: Readonly<Record<ConventionKey, Check>> = {
   imprintAhead: count,
   'imprintAhead.annual': count,
   'stay.exactUpTo': count,
+  'limit.lineage': check('a whole number, 1 or more', value => Number.isSafeInteger(value) && Number(value) >= 1),
+  'limit.depth': check(
+    `a whole number, 0 to ${deepestWalk}`,
+    value => Number.isSafeInteger(value) && Number(value) >= 0 && Number(value) <= deepestWalk,
+  ),
+  'part.overlap': check('a number above 0, at most 1', value => isNumber(value) && value > 0 && value <= 1),
   'route.sameTown': check('{ within: km, least: days, most: days, not below least }', isSameTown),
   'route.speed.before-1780': era,
   'route.speed.from-1780': era,

@@ -4,6 +4,7 @@ import type { Convention } from './convention.ts';
 import { type ConventionUse, conventionId } from './convention-use.ts';
 import { dateConventions } from './date-conventions.ts';
 import { fallbackConventions } from './fallback-conventions.ts';
+import { lineageConventions } from './lineage-conventions.ts';
 import { reachConventions } from './reach-conventions.ts';
 import { type RouteRow, routeConventions, sameTownConventions } from './route-conventions.ts';
 
@@ -11,6 +12,7 @@ const single = [
   ...basisConventions,
   ...dateConventions,
   ...reachConventions,
+  ...lineageConventions,
   ...sameTownConventions,
   ...fallbackConventions,
 ] as const;

@@ -14,3 +14,6 @@ export type ClaimStep = keyof typeof claimSteps;
 export type WalkStep = ClaimStep | 'Detail';
 
 export const claimStepNames = Object.keys(claimSteps) as readonly ClaimStep[];
+
+/** Most steps that any walk may take. */
+export const deepestWalk = 30;

@@ -5,6 +5,10 @@ if (Number(major) < 24) {
   process.exit(2);
 }
 // Loaded only now: an older Node could not even read what follows.
+if (process.argv[2] === 'intake') {
+  const { startLean } = await import('./lean-process.ts');
+  startLean();
+}
 const { runMain } = await import('./run-main.ts');
 await runMain();
 

@@ -4,7 +4,7 @@ import { buildCommand } from '@stricli/core';
 import { nearName } from '../domain/model/near-name.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { readGraphFile } from '../intake/graph/read-graph-file.ts';
-import { marcxmlIntentions } from '../intake/marcxml/marcxml-intentions.ts';
+import { readInThread } from '../intake/thread/read-in-thread.ts';
 import { applyGraphFile } from '../questions/apply-graph-file.ts';
 import { applyIntake, type IntakeOptions, takenUp } from '../questions/apply-intake.ts';
 import type { IntakeReport } from '../questions/intake-report.ts';
@@ -128,10 +128,13 @@ async function takeFile(
       ? await applyIntake(
           desk.store,
           context.world,
-          marcxmlIntentions(counted(), {
-            ...shown,
-            ...(flags.source === undefined ? {} : { source: flags.source }),
-            skip: begun.records,
+          readInThread(counted(), {
+            format,
+            options: {
+              ...shown,
+              ...(flags.source === undefined ? {} : { source: flags.source }),
+              skip: begun.records,
+            },
           }),
           begun,
           options,

@@ -1,4 +1,4 @@
-import { makeId } from '../domain/model/id.ts';
+import { alikeAtFirst, makeId } from '../domain/model/id.ts';
 import type { AnyClaim, AnyRow, Origin } from '../domain/model/row.ts';
 import type { Bundle, IntendedLink, Intention } from '../intake/intention.ts';
 import type { AwaitedLink, GraphStore, OriginFound } from '../store/graph-store.ts';
@@ -98,7 +98,8 @@ class IntakeRun {
   }
 
   async #plan(batch: readonly Intention[]): Promise<Plan> {
-    const plan: Plan = { rows: [], added: new Set(), origins: [], await: [], arrived: [] };
+    const random = alikeAtFirst(this.#world.random);
+    const plan: Plan = { random, rows: [], added: new Set(), origins: [], await: [], arrived: [] };
     const bundles: Bundle[] = [];
     for (const intention of batch) {
       this.#report.records++;
@@ -174,7 +175,7 @@ class IntakeRun {
     for (const { row, origin } of bundle.rows) {
       let id = origin === undefined ? undefined : this.#origins.get(origin)?.id;
       if (id === undefined) {
-        id = makeId(row.kind, this.#world.random);
+        id = makeId(row.kind, plan.random);
         fresh.add(row.id);
         plan.added.add(id);
         if (origin !== undefined) this.#recordOrigin(bundle, origin, id, plan);
@@ -192,7 +193,7 @@ class IntakeRun {
 
   #link(links: readonly IntendedLink[], ids: ReadonlyMap<string, string>, plan: Plan): void {
     for (const { row, role, target } of links) {
-      const claim = { ...resolveNames(row, ids), id: makeId(row.kind, this.#world.random) } as AnyRow;
+      const claim = { ...resolveNames(row, ids), id: makeId(row.kind, plan.random) } as AnyRow;
       const found = this.#origins.get(target);
       if (found === undefined) {
         plan.await.push({ origin: target, claim, role });
@@ -240,6 +241,8 @@ class IntakeRun {
 }
 
 interface Plan {
+  /** Bytes for the ids of the batch. */
+  readonly random: World['random'];
   rows: AnyRow[];
   added: Set<string>;
   origins: (Origin & OriginFound)[];

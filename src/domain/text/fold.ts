@@ -30,7 +30,6 @@ const withoutSpaces = /\p{sc=Han}|\p{sc=Hiragana}|\p{sc=Katakana}|\p{sc=Thai}/u;
 /** Most texts are ASCII: the same result at a fraction of the cost. */
 const ascii = /^[\x00-\x7f]*$/;
 const asciiWords = /[a-z0-9]+/g;
-const twins = /[vj]/g;
 const special = /[æœßøđðþłħıſςvj]/g;
 
 /**
@@ -38,7 +37,7 @@ const special = /[æœßøđðþłħıſςvj]/g;
  * as printers did. Scripts written without spaces give pairs of neighbouring characters. In the order of the text.
  */
 export function foldTokens(text: string): string[] {
-  if (ascii.test(text)) return text.toLowerCase().replace(twins, twin).match(asciiWords) ?? [];
+  if (ascii.test(text)) return withoutTwins(text.toLowerCase()).match(asciiWords) ?? [];
   const plain = text
     .normalize('NFKD')
     .replace(marks, '')
@@ -59,8 +58,8 @@ export function sortKey(text: string): string {
   return cut.isWellFormed() ? cut : cut.slice(0, -1);
 }
 
-function twin(letter: string): string {
-  return letter === 'v' ? 'u' : 'i';
+function withoutTwins(text: string): string {
+  return text.includes('v') || text.includes('j') ? text.replaceAll('v', 'u').replaceAll('j', 'i') : text;
 }
 
 function pairs(word: string): string[] {

@@ -21,7 +21,7 @@ export interface DateGrounds {
 /** The variable lies on one of the days. */
 export interface DayBound extends DateGrounds {
   readonly variable: string;
-  /** Disjoint, ascending; `[{}]` bounds nothing, empty: there is no such day. */
+  /** At least one range; disjoint, ascending. `[{}]` bounds nothing. */
   readonly days: readonly DayRange[];
   /** The days as recorded, where `days` begin earlier because imprint years run ahead. */
   readonly recorded?: readonly DayRange[] | undefined;
@@ -61,15 +61,30 @@ export interface LinkedDates {
   days(variable: string): LinkedDays;
   /** Why the days begin or end where they do; empty for an open end and where nothing but contradictions say it. */
   why(variable: string, end: DayEnd): readonly DateReason[];
-  /** Stable order; at most `limits.contradictions`, `more` says whether some were left out. */
-  readonly contradictions: readonly DateContradiction[];
+  /** Stable order; at most as many as were asked for, `more` says whether some were left out. */
+  contradictions(): readonly DateContradiction[];
   readonly more: boolean;
   /** Alternatives of every choice that a group of claims makes. */
-  readonly alternatives: readonly AlternativeStanding[];
-  /** Days by which each bound, link and claim could be tightened until something contradicts. */
-  room(id: string): number | undefined;
+  alternatives(): readonly AlternativeStanding[];
+  /** Room of the claim, record or convention with an id, over all that it says outside alternatives. */
+  room(id: string): DateRoom;
   /** False: some days may be wider than the claims allow (never narrower), and an alternative less possible. */
   readonly exact: boolean;
+}
+
+/**
+ * Days by which what a claim says could be tightened until it contradicts the others, each by itself; negative where it
+ * takes part in a contradiction: days short. Absent: it says nothing of the kind, or there is no end to it.
+ */
+export interface DateRoom {
+  /** Its first day could be later. */
+  readonly first?: number | undefined;
+  /** Its last day could be earlier. */
+  readonly last?: number | undefined;
+  /** Its least number of days could be greater. */
+  readonly least?: number | undefined;
+  /** Its greatest number of days could be smaller. */
+  readonly most?: number | undefined;
 }
 
 export interface LinkedDays {
@@ -77,6 +92,8 @@ export interface LinkedDays {
   readonly recorded: DayRange;
   /** The days that are left by all claims, as recorded where the dates around it contradict each other. */
   readonly linked: DayRange;
+  /** The days recorded that lie within those: several ranges where they have gaps. */
+  readonly parts: readonly DayRange[];
   /** Its dates are linked with some that contradict each other: `linked` says no more than `recorded`. */
   readonly contradictory: boolean;
 }
@@ -90,6 +107,8 @@ export interface BoundReason extends DateGrounds {
   readonly variable: string;
   readonly end: DayEnd;
   readonly day: Day;
+  /** Days by which it is earlier than recorded, because imprint years run ahead. */
+  readonly ahead?: number | undefined;
 }
 
 /** The days between two variables: at least (`LEAST`) or at most (`MOST`) so many. */
@@ -110,8 +129,11 @@ export interface ChoiceReason {
 
 /** Claims that cannot all be right. Without alternatives among them, each one of them taken away leaves none. */
 export interface DateContradiction {
-  /** LOOP: links that lead back to where they began; DATES: recorded days that do not fit. */
-  readonly code: 'LOOP' | 'DATES';
+  /**
+   * LOOP: links that lead back to where they began. DATES: recorded days that do not fit. NO_ALTERNATIVE: each of the
+   * alternatives contradicts by itself.
+   */
+  readonly code: 'LOOP' | 'DATES' | 'NO_ALTERNATIVE';
   readonly message: string;
   /** Ids of claims, records and conventions, without repetition, in the order of the reasons. */
   readonly involved: readonly string[];

@@ -1,45 +1,37 @@
 import { invariant } from '../../errors.ts';
+import { alternativeStandings } from './alternative-standings.ts';
+import { leastRoom } from './date-room.ts';
 import type { DatesNetwork, LinkedDates } from './dates-network.ts';
+import { once } from './once.ts';
+import { type CaseLimits, solveByCases } from './solve-by-cases.ts';
+import type { SolvedPart } from './solved-part.ts';
+import { splitNetwork } from './split-network.ts';
 
-/** The days left for every variable by all that the network says, and what in it contradicts. */
-export function solveDates({ bounds, links, choices }: DatesNetwork): LinkedDates {
-  const variables = [...new Set([...bounds.map(b => b.variable), ...links.flatMap(l => [l.from, l.to])])].sort();
-  const lo = new Map<string, number>(variables.map(v => [v, -Infinity]));
-  const hi = new Map<string, number>(variables.map(v => [v, Infinity]));
-  for (const { variable, days } of bounds) {
-    lo.set(variable, Math.max(lo.get(variable)!, days[0]?.lo ?? -Infinity));
-    hi.set(variable, Math.min(hi.get(variable)!, days.at(-1)?.hi ?? Infinity));
-  }
-  const recorded = new Map(variables.map(v => [v, range(lo.get(v)!, hi.get(v)!)]));
-  for (let round = 0; round < variables.length; round += 1) {
-    for (const { from, to, least = -Infinity, most = Infinity } of links) {
-      lo.set(to, Math.max(lo.get(to)!, lo.get(from)! + least));
-      lo.set(from, Math.max(lo.get(from)!, lo.get(to)! - most));
-      hi.set(from, Math.min(hi.get(from)!, hi.get(to)! - least));
-      hi.set(to, Math.min(hi.get(to)!, hi.get(from)! + most));
-    }
-  }
-  return {
-    variables,
-    days: variable => {
-      const own = recorded.get(variable);
-      invariant(own !== undefined, `a variable that the network does not have is asked for: ${variable}`);
-      const contradictory = lo.get(variable)! > hi.get(variable)!;
-      return {
-        recorded: own,
-        linked: contradictory ? own : range(lo.get(variable)!, hi.get(variable)!),
-        contradictory,
-      };
-    },
-    why: () => [],
-    contradictions: [],
-    more: false,
-    alternatives: [],
-    room: () => undefined,
-    exact: choices.length === 0,
+/** The limits unless a question brings its own. */
+export const defaultCaseLimits: CaseLimits = Object.freeze({ contradictions: 100, cases: 20_000 });
+
+/**
+ * The days left for every variable by all that a network says, and what in it contradicts. Linear without limits of
+ * greatest days and without choices, near linear with limits; exact but for very large numbers of choices, which
+ * `exact` says. What is explained is explained when it is asked for.
+ */
+export function solveDates(network: DatesNetwork, limits: CaseLimits = defaultCaseLimits): LinkedDates {
+  const networks = splitNetwork(network);
+  const parts = networks.map(part => solveByCases(part, limits));
+  const partOf = (variable: string): SolvedPart => {
+    const found = parts.find(part => part.has(variable));
+    invariant(found !== undefined, `a variable that the network does not have is asked for: ${variable}`);
+    return found;
   };
-}
-
-function range(lo: number, hi: number) {
-  return { lo: Number.isFinite(lo) ? lo : undefined, hi: Number.isFinite(hi) ? hi : undefined };
+  const contradictions = once(() => parts.flatMap(part => part.contradictions()).slice(0, limits.contradictions));
+  return {
+    variables: parts.flatMap(({ names }) => names),
+    days: variable => partOf(variable).days(variable),
+    why: (variable, end) => partOf(variable).why(variable, end),
+    contradictions,
+    more: parts.reduce((sum, { contradictionCount }) => sum + contradictionCount, 0) > limits.contradictions,
+    alternatives: once(() => networks.flatMap(part => alternativeStandings(part, each => solveByCases(each, limits)))),
+    room: id => leastRoom(parts.map(part => part.room(id))),
+    exact: parts.every(({ exact }) => exact),
+  };
 }

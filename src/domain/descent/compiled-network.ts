@@ -1,0 +1,196 @@
+import type { DayRange } from '../dates/day-bounds.ts';
+import { mergeRanges } from '../dates/day-ranges.ts';
+import { type ArcEnds, againstTime, type DateArcs, dateArcs } from './date-arcs.ts';
+import type { DateChoice, DateLink, DateOption, DatesNetwork } from './dates-network.ts';
+import { type DomainBound, mirrorDays, type RecordedDomain, recordedDomain } from './recorded-domain.ts';
+import { componentsAgainst, type StrongComponents, strongComponents } from './strong-components.ts';
+
+/** A network with numbered variables and arcs. */
+export interface CompiledNetwork {
+  readonly names: readonly string[];
+  readonly numbers: ReadonlyMap<string, number>;
+  readonly domains: readonly RecordedDomain[];
+  readonly forward: Course;
+  readonly backward: Course;
+}
+
+/** The network in one course of time: what makes days later, or, with days counted backwards, earlier. */
+export interface Course {
+  /** 1 in the course of time; -1 against it. */
+  readonly sign: 1 | -1;
+  readonly arcs: DateArcs;
+  readonly components: StrongComponents;
+  readonly domains: readonly RecordedDomain[];
+  readonly links: readonly DateLink[];
+  /** First day recorded for each variable; -Infinity if open. */
+  readonly first: Float64Array;
+  /** Days of all bounds of the variables that have gaps between them. */
+  readonly gaps: ReadonlyMap<number, readonly (readonly DayRange[])[]>;
+  /** Choices that make the day of a variable later, by its number. */
+  readonly choices: ReadonlyMap<number, readonly CompiledChoice[]>;
+}
+
+/** The day of `head` is no earlier than that of one of the options, each as late as the latest of its arcs. */
+export interface CompiledChoice {
+  readonly choice: DateChoice;
+  readonly head: number;
+  readonly options: readonly CompiledOption[];
+}
+
+export interface CompiledOption {
+  readonly option: DateOption;
+  readonly arcs: readonly { readonly from: number; readonly weight: number; readonly link: DateLink }[];
+}
+
+/** Numbers a network in the order in which it comes. Its choices are such that `choiceForm` names DAYS or LATER. */
+export function compileNetwork(network: DatesNetwork): CompiledNetwork {
+  const closed = network.choices.filter(saysSomething);
+  const numbers = new Map<string, number>();
+  const number = (name: string) => {
+    const known = numbers.get(name);
+    if (known !== undefined) return known;
+    numbers.set(name, numbers.size);
+    return numbers.size - 1;
+  };
+  const bounds = boundsByVariable(network, closed, number);
+  const choices = closed.filter(choice => choiceForm(choice) === 'LATER').map(choice => compiledChoice(choice, number));
+  for (const link of optionLinks(network.choices)) [number(link.from), number(link.to)];
+  const ends = arcEnds(network.links, choices, number);
+  const domains = Array.from({ length: numbers.size }, (_, v) => domainOf(bounds.get(v)));
+  const forward = course({ arcs: dateArcs(numbers.size, ends), domains, links: network.links }, choices);
+  return { names: [...numbers.keys()], numbers, domains, forward, backward: courseAgainst(forward) };
+}
+
+/** The same courses with other weights of their arcs. */
+export function withArcs(network: CompiledNetwork, arcs: DateArcs): CompiledNetwork {
+  const forward = { ...network.forward, arcs };
+  return { ...network, forward, backward: courseAgainst(forward) };
+}
+
+/** Whether a choice says anything: an open one, or one of which an option says nothing, does not. */
+export function saysSomething({ open, options }: DateChoice): boolean {
+  return !open && options.every(({ bounds, links }) => bounds.length + links.length > 0);
+}
+
+/**
+ * DAYS: all options bound the days of one variable. LATER: all say that one variable is no earlier than others. Choices
+ * of these forms are solved exactly. MIXED: anything else.
+ */
+export function choiceForm({ options }: DateChoice): 'DAYS' | 'LATER' | 'MIXED' {
+  const variables = new Set(options.flatMap(({ bounds }) => bounds.map(({ variable }) => variable)));
+  const heads = new Set(options.flatMap(({ links }) => links.map(({ to }) => to)));
+  const bounded = options.every(({ bounds }) => bounds.length === 1);
+  if (heads.size === 0 && variables.size === 1 && bounded) return 'DAYS';
+  const only = options.every(({ links }) => links.length > 0 && links.every(({ most }) => most === undefined));
+  return variables.size === 0 && heads.size === 1 && only ? 'LATER' : 'MIXED';
+}
+
+const unbounded = recordedDomain([]);
+
+function domainOf(bounds: readonly DomainBound[] | undefined): RecordedDomain {
+  return bounds === undefined ? unbounded : recordedDomain(bounds);
+}
+
+function boundsByVariable(
+  { bounds, choices }: DatesNetwork,
+  closed: readonly DateChoice[],
+  number: (name: string) => number,
+): ReadonlyMap<number, readonly DomainBound[]> {
+  const found = new Map<number, DomainBound[]>();
+  const add = (variable: string, ...bound: readonly DomainBound[]) => {
+    const known = found.get(number(variable));
+    if (known === undefined) found.set(number(variable), [...bound]);
+    else known.push(...bound);
+  };
+  for (const bound of bounds) add(bound.variable, { days: bound.days, recorded: bound.recorded ?? bound.days, bound });
+  for (const choice of closed) {
+    if (choiceForm(choice) !== 'DAYS') continue;
+    const alternatives = choice.options.flatMap(option => option.bounds);
+    const days = mergeRanges(alternatives.flatMap(bound => bound.days));
+    const recorded = mergeRanges(alternatives.flatMap(bound => bound.recorded ?? bound.days));
+    add(alternatives[0]!.variable, { days, recorded, choice });
+  }
+  for (const { bounds: named } of choices.flatMap(({ options }) => options)) {
+    for (const { variable } of named) add(variable);
+  }
+  return found;
+}
+
+function optionLinks(choices: readonly DateChoice[]): readonly DateLink[] {
+  return choices.flatMap(({ options }) => options.flatMap(({ links }) => links));
+}
+
+function compiledChoice(choice: DateChoice, number: (name: string) => number): CompiledChoice {
+  const options = choice.options.map(option => ({
+    option,
+    arcs: option.links.map(link => ({ from: number(link.from), weight: link.least ?? -Infinity, link })),
+  }));
+  return { choice, head: number(choice.options[0]!.links[0]!.to), options };
+}
+
+function arcEnds(
+  links: readonly DateLink[],
+  choices: readonly CompiledChoice[],
+  number: (name: string) => number,
+): ArcEnds {
+  const most = links.reduce((sum, link) => sum + (link.most === undefined ? 0 : 1), 0);
+  const least = links.reduce((sum, link) => sum + (link.least === undefined ? 0 : 1), 0);
+  const between = choices.flatMap(({ head, options }) => options.flatMap(({ arcs }) => arcs.map(a => [a.from, head])));
+  const writer = arcWriter(least + most + between.length);
+  for (const [n, link] of links.entries()) {
+    const [from, to] = [number(link.from), number(link.to)];
+    if (link.least !== undefined) writer.add(from, to, link.least, 2 * n);
+    if (link.most !== undefined) writer.add(to, from, 0 - link.most, 2 * n + 1);
+  }
+  for (const [from, head] of between) writer.add(from!, head!, -Infinity, -1);
+  return writer.ends;
+}
+
+function arcWriter(size: number) {
+  const ends = {
+    ...{ from: new Int32Array(size), to: new Int32Array(size) },
+    ...{ weight: new Float64Array(size), source: new Int32Array(size) },
+  };
+  let arc = 0;
+  const add = (from: number, to: number, weight: number, source: number) => {
+    ends.from[arc] = from;
+    ends.to[arc] = to;
+    ends.weight[arc] = weight;
+    ends.source[arc] = source;
+    arc += 1;
+  };
+  return { ends, add };
+}
+
+type CourseParts = Pick<Course, 'arcs' | 'domains' | 'links'>;
+
+function course(parts: CourseParts, choices: readonly CompiledChoice[]): Course {
+  const first = Float64Array.from(parts.domains, domain => domain.first);
+  const byHead = Map.groupBy(choices, ({ head }) => head);
+  const components = strongComponents(parts.arcs);
+  return { ...parts, sign: 1, components, first, gaps: gapsOf(parts.domains, days => days), choices: byHead };
+}
+
+/** Choices are left aside against the course of time: they make nothing earlier by themselves. */
+function courseAgainst({ arcs, domains, links, components }: Course): Course {
+  const first = Float64Array.from(domains, domain => 0 - domain.last);
+  return {
+    ...{ sign: -1, domains, links, first },
+    ...{ arcs: againstTime(arcs), components: componentsAgainst(components) },
+    ...{ gaps: gapsOf(domains, mirrorDays), choices: new Map() },
+  };
+}
+
+type Days = readonly DayRange[];
+
+function gapsOf(domains: readonly RecordedDomain[], seen: (days: Days) => Days): ReadonlyMap<number, readonly Days[]> {
+  const gaps = new Map<number, readonly Days[]>();
+  for (const [v, domain] of domains.entries()) {
+    if (domain.gaps)
+      gaps.set(
+        v,
+        domain.bounds.map(({ days }) => seen(days)),
+      );
+  }
+  return gaps;
+}

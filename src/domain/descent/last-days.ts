@@ -1,0 +1,78 @@
+import type { CompiledNetwork } from './compiled-network.ts';
+import { type LeastDays, leastDays } from './least-days.ts';
+
+export interface LastDays {
+  /** Infinity where nothing bounds a variable. */
+  readonly days: Float64Array;
+  /** Variables whose last day a choice makes earlier than links alone. */
+  readonly byChoice: ReadonlySet<number>;
+  /** False: some last days are later than they need be. */
+  readonly exact: boolean;
+}
+
+/** Variables visited in all before the last days are left as links alone give them. */
+const mostVisits = 30_000_000;
+
+/**
+ * The last day of every variable. Links alone give it by counting days backwards. A choice between earlier variables is
+ * no such link: for the variables before it, the last day is the latest from which the network still has a solution,
+ * found by halving. The network has a solution.
+ */
+export function lastDays(network: CompiledNetwork, least: LeastDays): LastDays {
+  const against = leastDays(network.backward).days;
+  const days = against.map(day => 0 - day);
+  const byChoice = new Set<number>();
+  const before = beforeChoices(network);
+  const far = farDay(network);
+  let visits = before.length * network.names.length;
+  for (const variable of before) {
+    const fits = (day: number) => {
+      visits += network.names.length;
+      return solvable(network, least, variable, day);
+    };
+    if (visits > mostVisits) return { days, byChoice, exact: false };
+    const last = lastFitting(least.days[variable]!, days[variable]!, far, fits);
+    if (last === days[variable]) continue;
+    days[variable] = last;
+    byChoice.add(variable);
+  }
+  return { days, byChoice, exact: true };
+}
+
+/** Whether there is a solution in which a variable is no earlier than a day; true if that was not found out. */
+export function solvable(network: CompiledNetwork, least: LeastDays, variable: number, day: number): boolean {
+  const { days, settled } = leastDays(network.forward, { least, variable, day });
+  return !settled || network.domains.every(({ last }, v) => days[v]! <= last);
+}
+
+/** Variables from which links and choices lead to a choice. */
+function beforeChoices({ forward: { arcs, choices } }: CompiledNetwork): readonly number[] {
+  const found = new Set(choices.keys());
+  for (const v of found) {
+    for (const arc of arcs.into.subarray(arcs.intoStart[v], arcs.intoStart[v + 1])) found.add(arcs.from[arc]!);
+  }
+  return [...found];
+}
+
+/** A day so late that a variable which can be as late as that can be as late as one likes. */
+function farDay({ domains, forward: { arcs, choices } }: CompiledNetwork): number {
+  const finite = (...days: readonly number[]) => days.map(Math.abs).filter(Number.isFinite);
+  let latest = 0;
+  for (const { days } of domains.flatMap(({ bounds }) => bounds)) {
+    for (const { lo = 0, hi = 0 } of days) latest = Math.max(latest, ...finite(lo, hi));
+  }
+  const options = [...choices.values()].flat().flatMap(choice => choice.options.flatMap(option => option.arcs));
+  const weights = finite(...arcs.weight, ...options.map(({ weight }) => weight));
+  return weights.reduce((sum, weight) => sum + weight, latest + 1);
+}
+
+function lastFitting(first: number, last: number, far: number, fits: (day: number) => boolean): number {
+  if (fits(last === Infinity ? far : last)) return last;
+  let [known, wrong] = [first === -Infinity ? -far : first, last === Infinity ? far : last];
+  while (known + 1 < wrong) {
+    const middle = Math.floor((known + wrong) / 2);
+    if (fits(middle)) known = middle;
+    else wrong = middle;
+  }
+  return known;
+}

@@ -1,0 +1,45 @@
+import { connectedParts } from './connected-parts.ts';
+import type { DateChoice, DatesNetwork } from './dates-network.ts';
+
+/** Networks that have nothing to do with each other: each one with choices by itself, everything without them together. */
+export function splitNetwork(network: DatesNetwork): readonly DatesNetwork[] {
+  if (network.choices.length === 0) return [network];
+  const numbers = new Map<string, number>();
+  for (const name of namesIn(network)) if (!numbers.has(name)) numbers.set(name, numbers.size);
+  const parts = connectedParts(numbers.size);
+  for (const { from, to } of network.links) parts.join(numbers.get(from)!, numbers.get(to)!);
+  for (const choice of network.choices) {
+    const [first, ...others] = namesInChoice(choice).map(name => numbers.get(name)!);
+    for (const other of others) parts.join(first!, other);
+  }
+  const partOf = (name: string | undefined) => (name === undefined ? rest : parts.of(numbers.get(name)!));
+  const partOfChoice = (choice: DateChoice) => partOf(namesInChoice(choice)[0]);
+  const chosen = new Set([rest, ...network.choices.map(partOfChoice)]);
+  const byPart = (name: string) => (chosen.has(partOf(name)) ? partOf(name) : rest);
+  const bounds = Map.groupBy(network.bounds, ({ variable }) => byPart(variable));
+  const links = Map.groupBy(network.links, ({ from }) => byPart(from));
+  const choices = Map.groupBy(network.choices, partOfChoice);
+  return [...chosen].map(part => ({
+    bounds: bounds.get(part) ?? [],
+    links: links.get(part) ?? [],
+    choices: choices.get(part) ?? [],
+  }));
+}
+
+/** What no choice has to do with. */
+const rest = -1;
+
+function namesInChoice({ options }: DateChoice): readonly string[] {
+  return options.flatMap(({ bounds, links }) => [
+    ...bounds.map(({ variable }) => variable),
+    ...links.flatMap(({ from, to }) => [from, to]),
+  ]);
+}
+
+function namesIn({ bounds, links, choices }: DatesNetwork): readonly string[] {
+  return [
+    ...bounds.map(({ variable }) => variable),
+    ...links.flatMap(({ from, to }) => [from, to]),
+    ...choices.flatMap(namesInChoice),
+  ];
+}

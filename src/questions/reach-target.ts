@@ -4,8 +4,6 @@ import { resolvePlaceName } from '../domain/conventions/resolve-place.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { edtfBounds } from '../domain/dates/edtf.ts';
 import { counts } from '../domain/model/counted.ts';
-import { checkId } from '../domain/model/id.ts';
-import type { KindName } from '../domain/model/kinds.ts';
 import { labelOf } from '../domain/model/label.ts';
 import type { AnyClaim, AnyRecord, AnyRow, ClaimOf } from '../domain/model/row.ts';
 import type { AnswerFlag } from '../domain/reach/answer-flag.ts';
@@ -16,6 +14,7 @@ import { slackOf } from './conventions-in-force.ts';
 import { locatedPlace, locatedPlaces } from './located-places.ts';
 import { objectDays } from './object-days.ts';
 import type { ReachAsked, WhoOrWhere } from './questions.ts';
+import { theRecord } from './the-record.ts';
 
 export interface TargetFound {
   readonly target: ReachTarget;
@@ -211,20 +210,4 @@ function dayRange(edtf: string | undefined, conventions: Conventions): DayRange 
   if (edtf === undefined) return {};
   const { lo, hi } = edtfBounds(edtf, slackOf(conventions));
   return { lo, hi };
-}
-
-async function theRecord(store: GraphStore, id: string, kinds: readonly KindName[]): Promise<AnyRecord> {
-  checkId(id);
-  const [row] = await store.rows([id]);
-  if (row === undefined)
-    throw new PlatestemmaError(
-      'INPUT_INVALID',
-      `expected the id of a record of the kind ${kinds.join(' or ')}, came "${id}", which is not in the store`,
-    );
-  if (!kinds.includes(row.kind))
-    throw new PlatestemmaError(
-      'KIND_MISMATCH',
-      `expected the id of a record of the kind ${kinds.join(' or ')}, came "${id}", which is of the kind ${row.kind}`,
-    );
-  return row as AnyRecord;
 }

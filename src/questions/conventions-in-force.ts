@@ -1,6 +1,5 @@
 import { type Conventions, defaultConventions } from '../domain/conventions/conventions.ts';
 import { withOverrides } from '../domain/conventions/with-overrides.ts';
-import type { SlackConvention } from '../domain/dates/slack.ts';
 import type { AnyRow, RecordOf } from '../domain/model/row.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 
@@ -19,19 +18,4 @@ export async function conventionsInForce(store: GraphStore, written: readonly An
     if (listed.length < stretch) return withOverrides(defaultConventions, stored);
     after = listed.at(-1);
   }
-}
-
-/** How far approximate dates may lie from what is written, as the conventions say. */
-export function slackOf(conventions: Conventions): SlackConvention {
-  const openSetBound = conventions.get('date.openSetBound');
-  return {
-    day: conventions.get('date.slack.day'),
-    month: conventions.get('date.slack.month'),
-    season: conventions.get('date.slack.season'),
-    year: conventions.get('date.slack.year'),
-    decade: conventions.get('date.slack.decade'),
-    century: conventions.get('date.slack.century'),
-    uncertainFactor: conventions.get('date.uncertainFactor'),
-    ...(typeof openSetBound === 'number' ? { openSetBound } : {}),
-  };
 }

@@ -1,9 +1,9 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
+import { slackOf } from '../domain/conventions/slack-of.ts';
 import { counts } from '../domain/model/counted.ts';
 import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
 import type { EditionWindow, Via } from '../store/graph-store.ts';
-import { slackOf } from './conventions-in-force.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf, profileOf } from './edition-outlets.ts';
 

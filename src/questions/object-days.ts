@@ -1,11 +1,11 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
+import { slackOf } from '../domain/conventions/slack-of.ts';
 import type { AnyClaim, AnyRecord } from '../domain/model/row.ts';
 import type { AnswerFlag } from '../domain/reach/answer-flag.ts';
 import { markWindows } from '../domain/reach/mark-windows.ts';
 import type { ObjectDay } from '../domain/reach/reach-edition-input.ts';
 import { flagsOf, recordedDays } from '../domain/reach/recorded-days.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-import { slackOf } from './conventions-in-force.ts';
 import { countedDatings } from './edition-datings.ts';
 import { openGroups } from './open-groups.ts';
 

@@ -1,5 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
+import { slackOf } from '../domain/conventions/slack-of.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { edtfBounds } from '../domain/dates/edtf.ts';
 import { counts } from '../domain/model/counted.ts';
@@ -7,7 +8,6 @@ import type { AnyClaim, ClaimOf, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
 import type { ReachEdition, RecordedAccess } from '../domain/reach/reach-edition-input.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-import { slackOf } from './conventions-in-force.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf } from './edition-outlets.ts';
 import { windowLinks } from './edition-window.ts';

@@ -1,6 +1,7 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
 import { resolvePlaceName } from '../domain/conventions/resolve-place.ts';
+import { slackOf } from '../domain/conventions/slack-of.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { edtfBounds } from '../domain/dates/edtf.ts';
 import { counts } from '../domain/model/counted.ts';
@@ -10,7 +11,6 @@ import type { AnswerFlag } from '../domain/reach/answer-flag.ts';
 import type { ObjectDay, ReachStay, ReachTarget } from '../domain/reach/reach-edition-input.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-import { slackOf } from './conventions-in-force.ts';
 import { locatedPlace, locatedPlaces } from './located-places.ts';
 import { objectDays } from './object-days.ts';
 import type { ReachAsked, WhoOrWhere } from './questions.ts';

@@ -49,6 +49,10 @@ export const conventionChecks: Readonly<Record<ConventionKey, Check>> = {
   imprintAhead: count,
   'imprintAhead.annual': count,
   'stay.exactUpTo': count,
+  'copy.minLag': count,
+  'copy.afterIssue': flag,
+  'person.minMakingAge': check('a number, 0 or more', value => isNumber(value) && value >= 0),
+  'group.nodeCap': count,
   'limit.lineage': check('a whole number, 1 or more', value => Number.isSafeInteger(value) && Number(value) >= 1),
   'limit.depth': check(
     `a whole number, 0 to ${deepestWalk}`,

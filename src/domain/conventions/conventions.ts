@@ -5,6 +5,7 @@ import { type ConventionUse, conventionId } from './convention-use.ts';
 import { dateConventions } from './date-conventions.ts';
 import { fallbackConventions } from './fallback-conventions.ts';
 import { lineageConventions } from './lineage-conventions.ts';
+import { linkedDateConventions } from './linked-date-conventions.ts';
 import { reachConventions } from './reach-conventions.ts';
 import { type RouteRow, routeConventions, sameTownConventions } from './route-conventions.ts';
 
@@ -12,6 +13,7 @@ const single = [
   ...basisConventions,
   ...dateConventions,
   ...reachConventions,
+  ...linkedDateConventions,
   ...lineageConventions,
   ...sameTownConventions,
   ...fallbackConventions,

@@ -133,33 +133,36 @@ function arcEnds(
   choices: readonly CompiledChoice[],
   number: (name: string) => number,
 ): ArcEnds {
-  const most = links.reduce((sum, link) => sum + (link.most === undefined ? 0 : 1), 0);
-  const least = links.reduce((sum, link) => sum + (link.least === undefined ? 0 : 1), 0);
   const between = choices.flatMap(({ head, options }) => options.flatMap(({ arcs }) => arcs.map(a => [a.from, head])));
-  const writer = arcWriter(least + most + between.length);
-  for (const [n, link] of links.entries()) {
-    const [from, to] = [number(link.from), number(link.to)];
-    if (link.least !== undefined) writer.add(from, to, link.least, 2 * n);
-    if (link.most !== undefined) writer.add(to, from, 0 - link.most, 2 * n + 1);
+  const writer = arcWriter(2 * links.length + between.length);
+  for (let n = 0; n < links.length; n += 1) {
+    const { from, to, least, most } = links[n]!;
+    const [a, b] = [number(from), number(to)];
+    if (least !== undefined) writer.add(a, b, least, 2 * n);
+    if (most !== undefined) writer.add(b, a, 0 - most, 2 * n + 1);
   }
   for (const [from, head] of between) writer.add(from!, head!, -Infinity, -1);
-  return writer.ends;
+  return writer.ends();
 }
 
-function arcWriter(size: number) {
-  const ends = {
-    ...{ from: new Int32Array(size), to: new Int32Array(size) },
-    ...{ weight: new Float64Array(size), source: new Int32Array(size) },
-  };
+/** @param most arcs at most */
+function arcWriter(most: number) {
+  const [from, to, source] = [new Int32Array(most), new Int32Array(most), new Int32Array(most)];
+  const weight = new Float64Array(most);
   let arc = 0;
-  const add = (from: number, to: number, weight: number, source: number) => {
-    ends.from[arc] = from;
-    ends.to[arc] = to;
-    ends.weight[arc] = weight;
-    ends.source[arc] = source;
-    arc += 1;
+  return {
+    add(start: number, end: number, days: number, said: number) {
+      from[arc] = start;
+      to[arc] = end;
+      weight[arc] = days;
+      source[arc] = said;
+      arc += 1;
+    },
+    ends: () => ({
+      ...{ from: from.subarray(0, arc), to: to.subarray(0, arc) },
+      ...{ weight: weight.subarray(0, arc), source: source.subarray(0, arc) },
+    }),
   };
-  return { ends, add };
 }
 
 type CourseParts = Pick<Course, 'arcs' | 'domains' | 'links'>;
@@ -185,12 +188,10 @@ type Days = readonly DayRange[];
 
 function gapsOf(domains: readonly RecordedDomain[], seen: (days: Days) => Days): ReadonlyMap<number, readonly Days[]> {
   const gaps = new Map<number, readonly Days[]>();
-  for (const [v, domain] of domains.entries()) {
-    if (domain.gaps)
-      gaps.set(
-        v,
-        domain.bounds.map(({ days }) => seen(days)),
-      );
-  }
+  domains.forEach(({ gaps: some, bounds }, v) => {
+    if (!some) return;
+    const days = bounds.map(bound => seen(bound.days));
+    gaps.set(v, days);
+  });
   return gaps;
 }

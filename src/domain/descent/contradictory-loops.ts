@@ -17,17 +17,19 @@ const mostLoops = 100;
  * have changed (Cherkassky and Goldberg, "Negative-cycle detection algorithms", Mathematical Programming 85, 1999).
  */
 export function contradictoryLoops(arcs: DateArcs, components: StrongComponents): ContradictoryLoops {
+  const suspects = componentsWithLoops(arcs, components);
+  if (suspects.length === 0) return { loops: [], arcs };
   const weight = arcs.weight.slice();
   const open = { ...arcs, weight };
   const loops: (readonly number[])[] = [];
   const last = new Int32Array(arcs.variables);
   const late = new Float64Array(arcs.variables);
-  for (let c = 0; c < components.count; c += 1) {
+  const waiting = new Uint8Array(arcs.variables);
+  for (const c of suspects) {
     const members = components.variables.subarray(components.start[c], components.start[c + 1]);
-    if (members.length === 1 && !hasLoop(open, members[0]!)) continue;
     const before = loops.length;
     for (;;) {
-      const loop = loopWithin(open, components.of, members, last, late);
+      const loop = loopWithin(open, components.of, members, { last, late, waiting });
       if (loop === undefined) break;
       loops.push(loop);
       const enough = loops.length - before === mostLoops;
@@ -37,8 +39,13 @@ export function contradictoryLoops(arcs: DateArcs, components: StrongComponents)
   return { loops, arcs: loops.length === 0 ? arcs : open };
 }
 
-function hasLoop({ outOf, outOfStart, to }: DateArcs, variable: number): boolean {
-  return outOf.subarray(outOfStart[variable], outOfStart[variable + 1]).some(arc => to[arc] === variable);
+/** Components of more than one variable, and those of one with an arc to itself; ascending. */
+function componentsWithLoops({ from, to }: DateArcs, { of }: StrongComponents): readonly number[] {
+  const found = new Set<number>();
+  for (let arc = 0; arc < from.length; arc += 1) {
+    if (of[from[arc]!] === of[to[arc]!]) found.add(of[from[arc]!]!);
+  }
+  return [...found].sort((a, b) => a - b);
 }
 
 function arcsWithin(arcs: DateArcs, of: Int32Array, members: Int32Array): readonly number[] {
@@ -47,27 +54,31 @@ function arcsWithin(arcs: DateArcs, of: Int32Array, members: Int32Array): readon
   );
 }
 
-/**
- * @param last arc that made a variable late last; -1: none
- * @param late days by which a variable is later than it might be
- */
+interface Lateness {
+  /** Arc that made a variable late last; -1: none. */
+  readonly last: Int32Array;
+  /** Days by which a variable is later than it might be. */
+  readonly late: Float64Array;
+  /** 1 for variables in the queue. */
+  readonly waiting: Uint8Array;
+}
+
 function loopWithin(
   arcs: DateArcs,
   of: Int32Array,
   members: Int32Array,
-  last: Int32Array,
-  late: Float64Array,
+  { last, late, waiting }: Lateness,
 ): readonly number[] | undefined {
   for (const v of members) {
     last[v] = -1;
     late[v] = 0;
+    waiting[v] = 1;
   }
   const queue = Array.from(members);
-  const waiting = new Set(queue);
   let changes = 0;
   for (let next = 0; next < queue.length; next += 1) {
     const v = queue[next]!;
-    waiting.delete(v);
+    waiting[v] = 0;
     for (let at = arcs.outOfStart[v]!; at < arcs.outOfStart[v + 1]!; at += 1) {
       const arc = arcs.outOf[at]!;
       const target = arcs.to[arc]!;
@@ -75,8 +86,8 @@ function loopWithin(
       if (of[target] !== of[v] || days <= late[target]!) continue;
       late[target] = days;
       last[target] = arc;
-      if (!waiting.has(target)) queue.push(target);
-      waiting.add(target);
+      if (waiting[target] === 0) queue.push(target);
+      waiting[target] = 1;
       changes += 1;
       if (changes % members.length !== 0) continue;
       const loop = loopOf(arcs, members, last);

@@ -23,6 +23,7 @@ export function lastDays(network: CompiledNetwork, least: LeastDays): LastDays {
   const days = against.map(day => 0 - day);
   const byChoice = new Set<number>();
   const before = beforeChoices(network);
+  if (before.length === 0) return { days, byChoice, exact: true };
   const far = farDay(network);
   let visits = before.length * network.names.length;
   for (const variable of before) {
@@ -56,13 +57,12 @@ function beforeChoices({ forward: { arcs, choices } }: CompiledNetwork): readonl
 
 /** A day so late that a variable which can be as late as that can be as late as one likes. */
 function farDay({ domains, forward: { arcs, choices } }: CompiledNetwork): number {
-  const finite = (...days: readonly number[]) => days.map(Math.abs).filter(Number.isFinite);
   let latest = 0;
   for (const { days } of domains.flatMap(({ bounds }) => bounds)) {
-    for (const { lo = 0, hi = 0 } of days) latest = Math.max(latest, ...finite(lo, hi));
+    for (const { lo = 0, hi = 0 } of days) latest = Math.max(latest, Math.abs(lo), Math.abs(hi));
   }
   const options = [...choices.values()].flat().flatMap(choice => choice.options.flatMap(option => option.arcs));
-  const weights = finite(...arcs.weight, ...options.map(({ weight }) => weight));
+  const weights = [...arcs.weight, ...options.map(({ weight }) => weight)].map(Math.abs).filter(Number.isFinite);
   return weights.reduce((sum, weight) => sum + weight, latest + 1);
 }
 

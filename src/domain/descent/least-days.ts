@@ -30,8 +30,9 @@ export function leastDays(course: Course, raised?: Raised): LeastDays {
   if (raised !== undefined) days[raised.variable] = raised.day;
   let settled = raised?.least.settled ?? true;
   const from = raised === undefined ? 0 : components.of[raised.variable]!;
+  const waiting = new Uint8Array(days.length);
   for (let component = from; component < components.count; component += 1) {
-    if (!settle(course, component, days)) settled = false;
+    if (!settle(course, component, days, waiting)) settled = false;
   }
   return { days, settled };
 }
@@ -54,14 +55,14 @@ export function dayOfChoice({ options }: CompiledChoice, days: Float64Array): nu
   return earliest;
 }
 
-function settle(course: Course, component: number, days: Float64Array): boolean {
+function settle(course: Course, component: number, days: Float64Array, waiting: Uint8Array): boolean {
   const { variables, start } = course.components;
   const [begin, end] = [start[component]!, start[component + 1]!];
   for (let at = begin; at < end; at += 1) days[variables[at]!] = enteringDay(course, variables[at]!, days);
   if (end - begin === 1) return true;
   let changed: readonly number[] = Array.from(variables.subarray(begin, end));
   for (let round = 0; round < mostRounds; round += 1) {
-    relax(course, component, days, changed);
+    relax(course, component, days, changed, waiting);
     changed = choose(course, component, days);
     if (changed.length === 0) return true;
   }
@@ -81,14 +82,21 @@ function enteringDay(course: Course, variable: number, days: Float64Array): numb
   return roundedDay(course, variable, day);
 }
 
-function relax(course: Course, component: number, days: Float64Array, changed: readonly number[]): void {
+/** @param waiting 1 for variables in the queue; 0 for all before and after */
+function relax(
+  course: Course,
+  component: number,
+  days: Float64Array,
+  changed: readonly number[],
+  waiting: Uint8Array,
+): void {
   const { outOf, outOfStart, to, weight } = course.arcs;
   const { of } = course.components;
   const queue = [...changed];
-  const waiting = new Set(queue);
+  for (const variable of queue) waiting[variable] = 1;
   for (let next = 0; next < queue.length; next += 1) {
     const variable = queue[next]!;
-    waiting.delete(variable);
+    waiting[variable] = 0;
     const end = outOfStart[variable + 1]!;
     for (let at = outOfStart[variable]!; at < end; at += 1) {
       const arc = outOf[at]!;
@@ -96,8 +104,8 @@ function relax(course: Course, component: number, days: Float64Array, changed: r
       const day = days[variable]! + weight[arc]!;
       if (of[target] !== component || day <= days[target]!) continue;
       days[target] = roundedDay(course, target, day);
-      if (!waiting.has(target)) queue.push(target);
-      waiting.add(target);
+      if (waiting[target] === 0) queue.push(target);
+      waiting[target] = 1;
     }
   }
 }

@@ -8,6 +8,11 @@ import { type RecordedDomain, recordedDomain } from './recorded-domain.ts';
  * no day in common does the early start of imprint years show.
  */
 export function linkedDays(domain: RecordedDomain, first: number, last: number): LinkedDays {
+  const [bound, other] = domain.bounds;
+  if (other === undefined && (bound === undefined || (bound.recorded === bound.days && !domain.gaps))) {
+    const linked = openRange(first, last);
+    return { recorded: openRange(domain.first, domain.last), linked, parts: [linked], contradictory: false };
+  }
   const shown = recordedDomain(domain.bounds.map(({ recorded }) => ({ days: recorded, recorded })));
   const within = { first: Math.max(first, shown.first), last: Math.min(last, shown.last) };
   const linked = within.first <= within.last ? openRange(within.first, within.last) : openRange(first, last);

@@ -1,4 +1,3 @@
-import { invariant } from '../../errors.ts';
 import { alternativeStandings } from './alternative-standings.ts';
 import { leastRoom } from './date-room.ts';
 import type { DatesNetwork, LinkedDates } from './dates-network.ts';
@@ -18,11 +17,9 @@ export const defaultCaseLimits: CaseLimits = Object.freeze({ contradictions: 100
 export function solveDates(network: DatesNetwork, limits: CaseLimits = defaultCaseLimits): LinkedDates {
   const networks = splitNetwork(network);
   const parts = networks.map(part => solveByCases(part, limits));
-  const partOf = (variable: string): SolvedPart => {
-    const found = parts.find(part => part.has(variable));
-    invariant(found !== undefined, `a variable that the network does not have is asked for: ${variable}`);
-    return found;
-  };
+  const [only, ...others] = parts;
+  const partOf = (variable: string): SolvedPart =>
+    others.length === 0 ? only! : (parts.find(part => part.has(variable)) ?? only!);
   const contradictions = once(() => parts.flatMap(part => part.contradictions()).slice(0, limits.contradictions));
   return {
     variables: parts.flatMap(({ names }) => names),

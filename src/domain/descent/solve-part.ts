@@ -1,3 +1,4 @@
+import { invariant } from '../../errors.ts';
 import { dateContradiction, loopContradiction } from './date-contradictions.ts';
 import { dateReasons } from './date-reasons.ts';
 import { dateRoom } from './date-room.ts';
@@ -13,7 +14,11 @@ export function solvePart(network: DatesNetwork, mostContradictions: number): So
   const solution = solutionOf(network);
   const { compiled, least, last, loops, contradicted, contradictory } = solution;
   const { names, numbers, domains } = compiled;
-  const number = (variable: string) => numbers.get(variable)!;
+  const number = (variable: string) => {
+    const found = numbers.get(variable);
+    invariant(found !== undefined, `a variable that the network does not have is asked for: ${variable}`);
+    return found;
+  };
   const contradictions = once(() => contradictionsOf(solution, mostContradictions));
   return {
     names,

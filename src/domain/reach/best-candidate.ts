@@ -36,7 +36,7 @@ export function stayContradicts({ from, to }: ReachStay): boolean {
 function judge({ arrived, stay }: Candidate, object: DayRange): VerdictAndMargin {
   let every = room(object.lo, arrived.hi);
   let some = room(object.hi, arrived.lo);
-  const { from, to } = inOrder(stay);
+  const { from, to } = stayInOrder(stay);
   if (to !== undefined) {
     every = leastOfBoth(every, room(to.lo, arrived.hi));
     some = leastKnown(some, room(to.hi, arrived.lo));
@@ -49,7 +49,7 @@ function judge({ arrived, stay }: Candidate, object: DayRange): VerdictAndMargin
 }
 
 /** A stay began no later than it ended, which narrows both. */
-function inOrder(stay: ReachStay): Pick<ReachStay, 'from' | 'to'> {
+export function stayInOrder(stay: ReachStay): Pick<ReachStay, 'from' | 'to'> {
   const { from, to } = stay;
   if (from === undefined || to === undefined) return stay;
   const began = { lo: from.lo, hi: from.hi === undefined || lessThan(to.hi, from.hi) ? to.hi : from.hi };

@@ -1,13 +1,14 @@
 import type { Conventions } from '../conventions/conventions.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
-import { bestCandidate, type Judged, stayContradicts } from './best-candidate.ts';
+import { bestCandidate, type Judged } from './best-candidate.ts';
 import { type Candidate, candidatesOf, type PartCandidates } from './candidates.ts';
 import { joinVerdicts } from './join-verdicts.ts';
 import { lagBetween } from './lag-between.ts';
 import type { ObjectDay, ReachEdition, ReachStay, ReachTarget, RecordedAccess } from './reach-edition-input.ts';
 import type { Reason } from './reach-outcome.ts';
-import { type StayCases, stayCases } from './stay-cases.ts';
-import { isReversed, type VerdictAndMargin } from './verdict.ts';
+import type { StayCases } from './stay-cases.ts';
+import { targetCases } from './target-cases.ts';
+import type { VerdictAndMargin } from './verdict.ts';
 
 /** The verdict on an edition with all that reasons are given from. */
 export interface JudgedEdition {
@@ -34,16 +35,11 @@ export function editionJudge(
   conventions: Conventions,
   between: typeof lagBetween = lagBetween,
 ): (edition: ReachEdition) => JudgedEdition | Contradiction {
-  const impossible = contradictionIn(target);
-  const cases = stayCases(
-    target.stays.filter(stay => !stayContradicts(stay)),
-    conventions.get('stay.exactUpTo'),
-  );
-  const days = target.objectDay.filter(({ headline }) => !isReversed(headline));
+  const { cases, days, contradiction } = targetCases(target, conventions);
   const headlines = days.map(day => day.headline);
   return edition => {
     if (edition.published.reckoned.length === 0) return noDay;
-    if (impossible !== undefined) return { contradiction: impossible };
+    if (contradiction !== undefined) return { contradiction };
     const parts = candidatesOf(edition, target.stays, conventions, between);
     const headline = answer(parts, cases, headlines);
     if (headline !== undefined) return { headline, parts, cases, days };
@@ -102,19 +98,4 @@ function bestOf(candidates: readonly Candidate[], object: DayRange): Best {
 /** An access of those asked about holds wherever they were. */
 function isAmong(stays: readonly ReachStay[]): (candidate: Candidate) => boolean {
   return ({ stay, access }) => stays.includes(stay) || access?.byAsked === true;
-}
-
-function contradictionIn({ objectDay, stays }: ReachTarget): Reason | undefined {
-  if (objectDay.every(({ headline }) => isReversed(headline))) {
-    return { code: 'OBJECT_CONTRADICTS', message: 'the recorded dates of the object have no day in common' };
-  }
-  const stay = stays.find(each => stayContradicts(each) && !hasRival(each, stays));
-  if (stay === undefined) return undefined;
-  return { code: 'STAY_CONTRADICTS', message: `the stay at ${stay.place.name} ended before it began` };
-}
-
-/** Whether its group leaves another possibility. */
-function hasRival({ group }: ReachStay, stays: readonly ReachStay[]): boolean {
-  if (group === undefined) return false;
-  return group.open || stays.some(each => each.group?.id === group.id && !stayContradicts(each));
 }

@@ -32,21 +32,26 @@ export function publishedWindow(
   const imprint = annual ? 'ANNUAL' : 'IMPRINT';
   const recorded = recordedDays(datings);
   const reckoned = recordedDays(datings, dating =>
-    dating.basis === 'IMPRINT' ? earlier(written(dating), imprint, conventions) : written(dating),
+    dating.basis === 'IMPRINT' ? startingEarlier(written(dating), imprint, conventions) : written(dating),
   );
   const kind = equal(recorded, reckoned) ? 'OTHER' : imprint;
-  const regular = recorded.length === 1 && equal(reckoned, earlier(recorded, kind, conventions));
+  const regular = recorded.length === 1 && equal(reckoned, startingEarlier(recorded, kind, conventions));
   return { recorded, reckoned, class: kind, regular, flags: withAhead(flagsOf(datings), kind) };
 }
 
 /** The window of editions that are known by the ends of their recorded days and their class; reversed ends contradict. */
 export function regularWindow(days: DayRange, kind: PublishedClass, conventions: Conventions): PublishedWindow {
   const recorded = isReversed(days) ? [] : [days];
-  const reckoned = earlier(recorded, kind, conventions);
+  const reckoned = startingEarlier(recorded, kind, conventions);
   return { recorded, reckoned, class: kind, regular: recorded.length === 1, flags: withAhead([], kind) };
 }
 
-function earlier(days: readonly DayRange[], kind: PublishedClass, conventions: Conventions): readonly DayRange[] {
+/** Days of a class, each beginning as much earlier as it may. */
+export function startingEarlier(
+  days: readonly DayRange[],
+  kind: PublishedClass,
+  conventions: Conventions,
+): readonly DayRange[] {
   if (kind === 'OTHER') return days;
   const ahead = conventions.get(aheadKey(kind));
   const begun = days.map(({ lo, hi }) => ({ lo: lo === undefined ? undefined : lo - ahead, hi }));

@@ -1,0 +1,90 @@
+import type { Conventions } from '../conventions/conventions.ts';
+import type { EraSpan } from './era-grid.ts';
+import { lagOverEras } from './lag-between.ts';
+import { type Limits, limitsOf } from './limits.ts';
+import { outletLag } from './outlet-lag.ts';
+import type { Outlet, ReachTarget } from './reach-edition-input.ts';
+import { type Reckoning, reckoningsOf } from './reckonings.ts';
+import { routeMapOf } from './route-map.ts';
+import { targetCases } from './target-cases.ts';
+
+/**
+ * The days that decide on all editions of the same outlets whose recorded days touch the same eras, however many there
+ * are: in time on every reckoning if the last day is `every` or before, too late on every reckoning if the first day for
+ * sale is after `some`, else in time on some. -Infinity: no day is.
+ */
+export interface CutDays {
+  readonly every: number;
+  readonly some: number;
+}
+
+/** What follows from one outlet. */
+export interface OutletCuts {
+  /** Its cut days for each reckoning. */
+  readonly cuts: readonly CutDays[];
+  /** What each way asks, for each reckoning: what the room of an edition is told from. */
+  readonly limits: readonly (readonly Limits[])[];
+}
+
+export interface EditionCuts {
+  readonly reckonings: readonly Reckoning[];
+  /** Room is told from the cut days alone: there is one reckoning, and no stay begins or ends. */
+  readonly plain: boolean;
+  ofOutlet(outlet: Outlet, span: EraSpan): OutletCuts;
+  /** For editions that came from any of some outlets, one at least. */
+  joined(outlets: readonly OutletCuts[]): CutDays;
+}
+
+/**
+ * Cut days for whom or what is asked about; undefined where its own dates contradict each other.
+ *
+ * Exact: a way is in time the sooner, the earlier the edition came out. So of several ways the one that lets it come out
+ * the latest decides for a reckoning, and of several reckonings the strictest.
+ * @param between how the lag between places is found: as `lagBetween` does it
+ */
+export function editionCuts(
+  target: ReachTarget,
+  conventions: Conventions,
+  between: typeof lagOverEras = lagOverEras,
+): EditionCuts | undefined {
+  const cases = targetCases(target, conventions);
+  if (cases.contradiction !== undefined) return undefined;
+  const { grid } = routeMapOf(conventions);
+  const reckonings = reckoningsOf(cases);
+  return {
+    reckonings,
+    plain: reckonings.length === 1 && target.stays.every(({ from, to }) => from === undefined && to === undefined),
+    ofOutlet: (outlet, { first, last }) => {
+      const window = { lo: grid[first]!.days.lo, hi: grid[last]!.days.hi };
+      const lags = new Map(
+        target.stays.map(stay => [stay, outletLag(outlet, stay.place, window, conventions, between)]),
+      );
+      const limits = reckonings.map(({ stays, object }) => stays.map(stay => limitsOf(lags.get(stay)!, stay, object)));
+      return { limits, cuts: limits.map(cutsOfWays) };
+    },
+    joined: outlets => joined(outlets, reckonings),
+  };
+}
+
+function cutsOfWays(ways: readonly Limits[]): CutDays {
+  return {
+    every: Math.max(...ways.filter(way => way.everyRoom >= 0).map(way => way.every)),
+    some: Math.max(...ways.filter(way => way.someRoom >= 0).map(way => way.some)),
+  };
+}
+
+/** In a reckoning the best of the outlets; over reckonings the strictest. */
+function joined(outlets: readonly OutletCuts[], reckonings: readonly Reckoning[]): CutDays {
+  let every = Number.POSITIVE_INFINITY;
+  let some = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < reckonings.length; i++) {
+    let [bestEvery, bestSome] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const { cuts } of outlets) {
+      bestEvery = Math.max(bestEvery, cuts[i]!.every);
+      bestSome = Math.max(bestSome, cuts[i]!.some);
+    }
+    if (reckonings[i]!.decidesEvery) every = Math.min(every, bestEvery);
+    if (reckonings[i]!.decidesSome) some = Math.max(some, bestSome);
+  }
+  return { every, some };
+}

@@ -98,7 +98,8 @@ function endReason(course: Course, variable: string, bound: DayBound, from: numb
   const end = first === Infinity ? late! : early!;
   const reached = first === Infinity ? lastDayOf(days) : first;
   const day = course.sign === 1 ? reached : 0 - reached;
-  const { rule, by, recorded } = bound;
+  const { rule, by, recorded, earlyBy = [] } = bound;
   const ahead = end === 'FIRST' && recorded !== undefined ? firstDayFrom(recorded, day) - day : 0;
-  return { kind: 'BOUND', variable, end, day, rule, by, ...(ahead > 0 && ahead < Infinity ? { ahead } : {}) };
+  if (ahead === 0 || ahead === Infinity) return { kind: 'BOUND', variable, end, day, rule, by };
+  return { kind: 'BOUND', variable, end, day, rule, by: [...by, ...earlyBy], ahead };
 }

@@ -25,6 +25,8 @@ export interface DayBound extends DateGrounds {
   readonly days: readonly DayRange[];
   /** The days as recorded, where `days` begin earlier because imprint years run ahead. */
   readonly recorded?: readonly DayRange[] | undefined;
+  /** Ids of the conventions that let them begin earlier. */
+  readonly earlyBy?: readonly string[] | undefined;
 }
 
 /** From the day of one variable to that of another are at least and at most so many days; absent: not bounded. */

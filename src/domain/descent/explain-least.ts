@@ -149,11 +149,12 @@ function explainedOption(search: Search, head: number, { option, arcs }: Compile
   const { course, days } = search;
   const explain = explainer(search);
   for (const { from, weight, link } of sorted(arcs, each => keyOfLink(each.link))) {
-    if (!givesDay(course, days, head, days[from]! + weight)) continue;
+    const reached = days[from]! + weight;
+    if (reached === -Infinity || roundedDay(course, head, reached) < days[head]!) continue;
     const before = explain(from);
     if (before.length === 0) continue;
     const steps = [...before, { kind: 'LINK', link, end: 'LEAST', weight } as const];
-    return { claim: option.claim, steps, day: days[from]! + weight };
+    return { claim: option.claim, steps, day: reached };
   }
   return undefined;
 }

@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { graphFileSchema } from './domain/model/graph-file-schema.ts';
 import { kindsSdl } from './domain/model/sdl.ts';
+import { mappingSchema } from './intake/table/mapping-schema.ts';
 import { schemaText } from './store/sqlite/schema-text.ts';
 
 /** A file that is made from declarations and committed. */
@@ -15,6 +16,7 @@ const files: readonly GeneratedFile[] = [
   { path: 'schema/graphql/kinds.graphql', text: kindsSdl },
   { path: 'schema/sqlite/0001-graph.sql', text: schemaText },
   { path: 'schema/graph-file.schema.json', text: () => `${JSON.stringify(graphFileSchema(), null, 2)}\n` },
+  { path: 'schema/table-mapping.schema.json', text: () => `${JSON.stringify(mappingSchema(), null, 2)}\n` },
 ];
 
 const root = resolve(import.meta.dirname, '..');

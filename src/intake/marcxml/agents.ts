@@ -94,10 +94,11 @@ export function mainHeading(view: RecordView): string {
 
 /** A firm named in an imprint, shared by the fold of its name. */
 export function firm(name: string): AgentRead {
-  return { key: nameKey('FIRM', name, undefined), record: { kind: 'Agent', labels: [{ text: name }], form: 'FIRM' } };
+  return { key: nameKey('FIRM', name), record: { kind: 'Agent', labels: [{ text: name }], form: 'FIRM' } };
 }
 
-function nameKey(form: AgentForm, name: string, dates: string | undefined): string {
+/** Key of a person or firm of a source that is known by name alone. */
+export function nameKey(form: AgentForm, name: string, dates?: string): string {
   return `agent:${form?.toLowerCase() ?? 'name'}:${folded(dates === undefined ? name : `${name} ${dates}`)}`;
 }
 

@@ -14,6 +14,8 @@ export type ClaimDraft = Bare<AnyClaim>;
 export interface Said {
   readonly tag: string;
   readonly codes: string;
+  /** A note on the evidence. */
+  readonly note?: string;
 }
 
 /** A bundle being put together: gives names, evidence with locators that are unique per claim kind, and remarks. */
@@ -75,7 +77,8 @@ export class BundleDraft {
   }
 
   #complete(claim: ClaimDraft, said: Said): AnyClaim {
-    const evidence = [{ reference: '@catalogue', locator: this.#locator(claim.kind, said) }];
+    const note = said.note === undefined ? {} : { note: said.note };
+    const evidence = [{ reference: '@catalogue', locator: this.#locator(claim.kind, said), ...note }];
     return { ...claim, id: this.#next(`@${claim.kind.toLowerCase()}`), evidence } as AnyClaim;
   }
 

@@ -1,6 +1,6 @@
 import { tryEdtf } from '../../domain/dates/edtf.ts';
 import { readDatePhrase } from '../../domain/dates/phrase.ts';
-import type { PhraseReading } from '../../domain/dates/phrase-reading.ts';
+import type { PhraseProfile, PhraseReading } from '../../domain/dates/phrase-reading.ts';
 import type { ClaimOf } from '../../domain/model/row.ts';
 import { remember } from './remember.ts';
 
@@ -19,9 +19,23 @@ export interface DateReading {
   readonly reason?: string;
 }
 
-/** Reads the words by the grammar of library records. Remembers, as the same years come again and again. */
-export const readImprintDate = remember(50_000, (words): DateReading => {
-  const reading = readDatePhrase(words, 'library');
+/** Reads the words by the grammar of who wrote them. Remembers, as the same years come again and again. */
+export function readDateWords(words: string, profile: PhraseProfile): DateReading {
+  return readers[profile](words);
+}
+
+const readers: Readonly<Record<PhraseProfile, (words: string) => DateReading>> = {
+  library: remember(50_000, words => read(words, 'library')),
+  museum: remember(50_000, words => read(words, 'museum')),
+};
+
+/** Reads the words of a date in an imprint. */
+export function readImprintDate(words: string): DateReading {
+  return readDateWords(words, 'library');
+}
+
+function read(words: string, profile: PhraseProfile): DateReading {
+  const reading = readDatePhrase(words, profile);
   if (!('edtf' in reading)) {
     const flags = [...new Set([...reading.flags, reading.rule])];
     return { rule: reading.rule, flags, basis: 'IMPRINT', reason: reading.reason };
@@ -35,7 +49,7 @@ export const readImprintDate = remember(50_000, (words): DateReading => {
     basis: reading.basis === 'copyright' ? 'COPYRIGHT' : 'IMPRINT',
     ...(reading.second?.basis === 'copyright' ? { copyright: reading.second.edtf } : {}),
   };
-});
+}
 
 const calendars: Readonly<Record<PhraseReading['calendar'], Dating['calendar']>> = {
   gregorian: undefined,

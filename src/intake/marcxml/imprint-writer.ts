@@ -26,13 +26,18 @@ const nobody: readonly ImprintPart[] = [{ role: 'PUBLISHER' }];
 export class ImprintWriter {
   readonly #draft: BundleDraft;
   readonly #countries: readonly string[];
+  readonly #edition: string;
   #order = 0;
   #placed = false;
 
-  /** @param countries MARC country codes that the record gives */
-  constructor(countries: readonly string[], draft: BundleDraft) {
+  /**
+   * @param countries MARC country codes that the record gives
+   * @param edition name of the edition within the bundle
+   */
+  constructor(countries: readonly string[], draft: BundleDraft, edition = '@edition') {
     this.#countries = countries;
     this.#draft = draft;
+    this.#edition = edition;
   }
 
   /**
@@ -74,7 +79,7 @@ export class ImprintWriter {
     this.#draft.claim(
       {
         kind: 'Imprint',
-        edition: '@edition',
+        edition: this.#edition,
         ...(where === undefined ? {} : { place: where.id }),
         ...(name === undefined ? {} : { agent: this.#agent(name) }),
         role,
@@ -97,7 +102,7 @@ export class ImprintWriter {
     this.#placed = true;
     if (unresolved !== undefined) {
       const message = `expected a town that is known, came "${place.name}": ${unresolved}`;
-      this.#draft.remark('INPUT_INVALID', message, `${tag}$${codes[0]}`);
+      this.#draft.remark('INPUT_INVALID', message, codes === '' ? tag : `${tag}$${codes[0]}`);
     }
     return { id: this.#draft.shared('@place', key, record), rule };
   }

@@ -1,8 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { createApi } from './api/create-api.ts';
-import { serve } from './api/serve.ts';
 import type { CliContext, Desk } from './cli/context.ts';
 import type { Config } from './config.ts';
 import { askStore } from './questions/ask-store.ts';
@@ -49,7 +47,11 @@ export function composeCli(config: Config, stopped: () => Promise<void>): CliCon
     },
     storePath: file => file ?? config.store,
     openDesk: (file, options) => openDesk(file ?? config.store, config, options),
-    serve: (desk, options) => serve(createApi({ ...desk, limits: { time: config.questionLimit } }), options),
+    serve: async (desk, options) => {
+      // Loaded by who serves alone: it is a third of the program.
+      const [{ createApi }, { serve }] = await Promise.all([import('./api/create-api.ts'), import('./api/serve.ts')]);
+      return serve(createApi({ ...desk, limits: { time: config.questionLimit } }), options);
+    },
     partial: () => {
       process.exitCode = 1;
     },

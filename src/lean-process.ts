@@ -2,7 +2,7 @@
  * V8 lets a heap grow for as long as the machine has memory, and the system's allocator keeps an arena a thread: an
  * intake of millions of records would take twice the memory that it needs.
  */
-const flags = ['--max-old-space-size=128', '--max-semi-space-size=8'];
+const flags = ['--max-old-space-size=112', '--max-semi-space-size=8'];
 const environment = { MALLOC_ARENA_MAX: '1' };
 
 /**

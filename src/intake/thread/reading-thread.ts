@@ -12,9 +12,9 @@ export type ThreadSays =
   | { readonly says: 'failed'; readonly code: string; readonly message: string; readonly place: unknown };
 
 /** Chunks of the input asked for before they are needed. */
-const ahead = 8;
+const ahead = 6;
 /** Intentions that are sent together. */
-const together = 100;
+const together = 50;
 
 const port = parentPort;
 invariant(port !== null, 'a reading thread has a parent');

@@ -6,6 +6,7 @@ import { claimKindNames, recordKindNames } from '../domain/model/kinds.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { kindEnumValue } from '../domain/model/sdl-names.ts';
 import { kindResolvers } from './resolvers/kind-resolvers.ts';
+import { lineageResolvers } from './resolvers/lineage-resolvers.ts';
 import { answerResolvers, queryResolvers } from './resolvers/query-resolvers.ts';
 import { reachResolvers } from './resolvers/reach-resolvers.ts';
 import { scalars } from './scalars/scalars.ts';
@@ -20,6 +21,7 @@ export function makeSchema(): GraphQLSchema {
       ...kindResolvers(),
       ...answerResolvers,
       ...reachResolvers,
+      ...lineageResolvers,
       Query: queryResolvers,
       RecordKind: Object.fromEntries(recordKindNames.map(kind => [kindEnumValue(kind), kind])),
       ClaimKind: Object.fromEntries(claimKindNames.map(kind => [kindEnumValue(kind), kind])),

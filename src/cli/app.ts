@@ -1,6 +1,7 @@
 import { type Application, buildApplication, buildRouteMap, text_en } from '@stricli/core';
 import { argumentsText } from './arguments-text.ts';
 import { askHistory } from './ask-history.ts';
+import { askLineage } from './ask-lineage.ts';
 import { askReach } from './ask-reach.ts';
 import { check } from './check.ts';
 import { cite } from './cite.ts';
@@ -14,13 +15,14 @@ import { serve } from './serve.ts';
 /** The command line: every command with its help. */
 export function buildCli(currentVersion: string): Application<CliContext> {
   const ask = buildRouteMap({
-    routes: { reach: askReach, history: askHistory },
+    routes: { reach: askReach, lineage: askLineage, history: askHistory },
     docs: {
       brief: 'Ask a question of the graph',
       fullDescription: [
         'Ask a question of the graph. Every answer says what it rests on.',
         '',
         '  platestemma ask reach --place-name Delft --by 1790-06',
+        '  platestemma ask lineage motif-dish-net-menders',
         '  platestemma ask history piece-shore-dish',
       ].join('\n'),
     },

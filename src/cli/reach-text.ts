@@ -5,6 +5,8 @@ import type { AnyRecord, RecordOf } from '../domain/model/row.ts';
 import { reachWords } from '../domain/reach/reach-words.ts';
 import type { Reach, ReachRow, ReachVerdict, VerdictCounts } from '../questions/questions.ts';
 import type { GraphStore } from '../store/graph-store.ts';
+import { editionText } from './edition-text.ts';
+import { groundsText } from './grounds-text.ts';
 
 const verdicts: readonly ReachVerdict[] = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'];
 
@@ -29,22 +31,11 @@ export async function reachText(answer: Reach, store: GraphStore): Promise<strin
     lines.push(...rowLines(row, editions[i]));
   });
   if (answer.rows.more) lines.push('', 'There are more: ask for them with --first.');
-  lines.push(...(await tallyLines(answer, store)), '', ...groundLines(answer), '');
+  lines.push(...(await tallyLines(answer, store)), '', ...groundsText(answer.grounds), '');
   return lines.join('\n');
 }
 
 const markText = 'Its mark dates the body, not the decoration, which is taken to have followed within some years.';
-
-function groundLines({ grounds }: Reach): string[] {
-  const conventions = grounds.conventions.map(use =>
-    use.version === 1 ? use.key : `${use.key} (version ${use.version})`,
-  );
-  return [
-    ...grounds.cautions,
-    `Reasoned from ${grounds.basis}.`,
-    ...(conventions.length === 0 ? [] : [`Conventions used: ${conventions.join(', ')}.`]),
-  ];
-}
 
 function countLines({ counts }: Reach): string[] {
   const named: Readonly<Record<ReachVerdict, number>> = {
@@ -65,18 +56,12 @@ function rowLines(row: ReachRow, edition: RecordOf<'Edition'> | undefined): stri
     .filter(reason => !saidOnce.has(reason.code))
     .map(({ message }) => message.replace(heading, ''));
   return [
-    `  ${titleText(row, edition)}`,
+    `  ${editionText(edition) ?? row.edition}`,
     ...reasons.map(reason => `      ${reason}`),
     `      there ${daysText(row.arrival)}`,
     `      rests on ${row.restsOn.claims.join(', ') || 'no recorded claim'}`,
     `      ${row.edition}`,
   ];
-}
-
-function titleText(row: ReachRow, edition: RecordOf<'Edition'> | undefined): string {
-  if (edition === undefined) return row.edition;
-  const title = edition.title.replace(/\s*\.$/, '');
-  return edition.imprint === undefined ? title : `${title}. ${edition.imprint}`;
 }
 
 async function tallyLines(answer: Reach, store: GraphStore): Promise<string[]> {

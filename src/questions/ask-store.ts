@@ -2,6 +2,7 @@ import type { GraphStore } from '../store/graph-store.ts';
 import { citation } from './citation.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
 import { changes, history } from './history.ts';
+import { lineage } from './lineage.ts';
 import type { Questions } from './questions.ts';
 import { reach } from './reach.ts';
 import { search } from './search.ts';
@@ -10,6 +11,7 @@ import { search } from './search.ts';
 export function askStore(store: GraphStore): Questions {
   return {
     reach: (asked, signal) => reach(store, asked, signal),
+    lineage: asked => lineage(store, asked),
     search: asked => search(store, asked),
     citation: asked => citation(store, asked),
     history: (id, page) => history(store, id, page),

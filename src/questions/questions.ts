@@ -2,6 +2,7 @@ import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { RecordKindName } from '../domain/model/kinds.ts';
 import type { ChangeSet, EditionFilter, ListPosition, MatchClass } from '../store/graph-store.ts';
 import type { ConventionUse, Grounds, Reason } from './grounds.ts';
+import type { Lineage, LineageAsked } from './lineage-answer.ts';
 import type { Page, PageAsked } from './page.ts';
 
 /** All that can be asked. The API and the command line know questions only through this. */
@@ -11,6 +12,8 @@ export interface Questions {
    * @throws INPUT_INVALID, DATE_UNREADABLE, KIND_MISMATCH, ID_MISTYPED
    */
   reach(asked: ReachAsked, signal?: AbortSignal): Promise<Reach>;
+  /** @throws INPUT_INVALID, KIND_MISMATCH, ID_MISTYPED */
+  lineage(asked: LineageAsked): Promise<Lineage>;
   /** @throws INPUT_INVALID if the text has no letter or digit */
   search(asked: SearchQuestion): Promise<SearchAnswer>;
   /** @throws INPUT_INVALID for an unknown style or a record that cannot be cited yet; NOT_FOUND */

@@ -93,6 +93,102 @@ describe('ask reach', () => {
   });
 });
 
+describe('ask lineage', () => {
+  test('tells each picture with its days, direction, publications, and the evidence of each step', async () => {
+    expect(await said('ask', 'lineage', 'plate-evening-ferry')).toBe(
+      `Lineage of De Avondveer
+    single-sheet print
+    by Jacob Terwiel (engraver)
+    made on or before 31 December 1761 (no date of its own is recorded)
+    in De Avondveer. P. Hartigh exc. Amst.
+        published between 1 January 1755 and 31 December 1761
+    plate-evening-ferry
+
+What it comes from
+  The Ferry at Evening — lost artwork, oil on panel, in the same direction
+      by Cornelis Braam (artist)
+      made on or before 31 December 1761 (no date of its own is recorded)
+      “De Avondveer” was copied from “The Ferry at Evening”: by eye, in the same direction, straight from it
+          evidence: seen on “De Avondveer”, “C. Braam pinx.”
+          copying-ferry-print
+      artwork-evening-ferry
+
+What was made from it
+  A ferry with a cow — motif on Dish with shore scenes, in the same direction
+      made on or after 1 January 1766 (no date of its own is recorded)
+      “A ferry with a cow” was copied from “De Avondveer”: by eye, in the same direction, straight from it, probable
+          evidence: seen on “A ferry with a cow”
+          copying-dish-ferry
+      motif-dish-ferry
+
+Earliest: The Ferry at Evening.
+Latest: A ferry with a cow.
+
+About the recorded claims: "none" means not if these claims are right. A score or verdict is not proof and not appraisal.
+Reasoned from claims still said, held, and at least possible.
+Conventions used: copy.afterIssue, limit.depth, limit.lineage, person.minMakingAge.
+`,
+    );
+  });
+
+  test('follows one way as far as it is told, and says that there is more', async () => {
+    const text = await said('ask', 'lineage', 'motif-dish-net-menders', '--towards', 'sources', '--depth', '1');
+    expect(text).toContain('What it comes from\n  Die Netzflicker — plate, in the same direction\n');
+    expect(text).not.toContain('What was made from it');
+    expect(text).toContain('There is more than this: ask for it with --depth');
+  });
+
+  test('gives JSON with the names of the API', async () => {
+    const asked = ['ask', 'lineage', 'motif-dish-net-menders', '--towards', 'sources', ...store];
+    expect(await jsonOf(asked)).toMatchObject({
+      picture: 'motif-dish-net-menders',
+      links: {
+        nodes: [
+          { record: 'motif-dish-net-menders', depth: 0, made: { first: '1766-01-01', last: null }, handedness: 'SAME' },
+          {
+            record: 'plate-ufer-4-net-menders',
+            appearances: [
+              {
+                appearance: 'appearance-netzflicker-leipzig',
+                edition: 'edition-shore-leipzig-1758',
+                locator: 'no. 4',
+                published: { first: '1758-01-01', last: '1758-12-31' },
+              },
+            ],
+          },
+          { record: 'plate-shore-4-net-menders', handedness: 'REVERSED' },
+        ],
+        steps: [
+          {
+            kind: 'Copying',
+            id: 'copying-dish-menders',
+            copy: 'motif-dish-net-menders',
+            source: 'plate-ufer-4-net-menders',
+          },
+          { kind: 'Copying', id: 'copying-leipzig-menders' },
+        ],
+      },
+      earliest: ['plate-shore-4-net-menders'],
+      latest: ['motif-dish-net-menders'],
+      contradictions: [],
+      missingLinks: [],
+      cut: false,
+    });
+  });
+
+  test.each([
+    [['work-ferry-print'], 1, 'KIND_MISMATCH: expected the id of a record of the kind Artwork or Plate'],
+    [['plate-no-such'], 1, 'INPUT_INVALID: expected the id of a record of the kind Artwork or Plate'],
+    [['plate-evening-ferry', '--depth', '31'], 2, 'expected a whole number from 0 to 30 for --depth, came "31"'],
+    [['plate-evening-ferry', '--towards', 'up'], 2, ''],
+    [[], 2, ''],
+  ])('refuses %j', async (args, code, message) => {
+    const run = await runCli(['ask', 'lineage', ...args, ...store]);
+    expect([run.code, run.out]).toEqual([code, '']);
+    expect(run.err).toContain(message);
+  });
+});
+
 describe('ask history', () => {
   test('tells who, when and why', async () => {
     expect(await said('ask', 'history', 'piece-shore-dish')).toMatch(

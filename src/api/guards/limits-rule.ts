@@ -5,7 +5,9 @@ import {
   type GraphQLField,
   type GraphQLNamedType,
   getNamedType,
+  getNullableType,
   isInterfaceType,
+  isListType,
   isObjectType,
   Kind,
   type SelectionSetNode,
@@ -88,7 +90,8 @@ class Measurer {
     const field = isObjectType(type) || isInterfaceType(type) ? type.getFields()[name] : undefined;
     if (node.selectionSet === undefined) return { depth: 1, aliases: alias, cost: 1 };
     const inner = this.selections(node.selectionSet, field === undefined ? undefined : getNamedType(field.type));
-    return { depth: 1 + inner.depth, aliases: alias + inner.aliases, cost: 1 + times(node, field) * inner.cost };
+    const many = isLong(name, type) ? largestPage : times(node, field);
+    return { depth: 1 + inner.depth, aliases: alias + inner.aliases, cost: 1 + many * inner.cost };
   }
 
   #fragment(name: string): Measure {
@@ -107,9 +110,18 @@ class Measurer {
   }
 }
 
+/** Lists without pages that are as long as the graph has it: they count as a full page. */
+const longLists: ReadonlySet<string> = new Set(['LineageLinks.nodes', 'LineageLinks.steps']);
+
+function isLong(field: string, type: GraphQLNamedType | undefined): boolean {
+  return longLists.has(`${type?.name}.${field}`);
+}
+
 /** How many times the selection of a field may come in the answer: the page asked for, or the ids given. */
 function times(node: FieldNode, field: GraphQLField<unknown, unknown> | undefined): number {
-  const counted = field?.args.find(arg => arg.name === 'first' || arg.name === 'ids' || arg.name === 'of');
+  const counted = field?.args.find(
+    ({ name, type }) => name === 'first' || ((name === 'ids' || name === 'of') && isListType(getNullableType(type))),
+  );
   if (counted === undefined) return 1;
   const value = node.arguments?.find(arg => arg.name.value === counted.name)?.value;
   if (value === undefined) return defaultPage;

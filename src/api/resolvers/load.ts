@@ -14,6 +14,17 @@ export async function loadLink(id: string | undefined, context: ApiContext): Pro
   return id === undefined ? null : ((await context.loaders.row.load(id)) ?? null);
 }
 
+/** Rows that ids of claims, records and conventions name; what is not there is left out. */
+export async function loadGrounds(ids: readonly string[], context: ApiContext): Promise<readonly AnyRow[]> {
+  const rows = await Promise.all(ids.map(id => loadLink(id, context)));
+  return rows.filter(row => row !== null);
+}
+
+/** Rows that a question has read are not asked for again in the same request. */
+export function rememberRows(rows: readonly AnyRow[], { loaders }: ApiContext): void {
+  for (const row of rows) loaders.row.prime(row.id, row);
+}
+
 /** @throws ID_MISTYPED: that is told, since a reader's slip would else look like an answer */
 export function isId(id: string): boolean {
   try {

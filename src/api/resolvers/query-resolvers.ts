@@ -8,6 +8,7 @@ import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, largestPage, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
 import { type ClaimsWanted, claimsAbout, claimsOfKinds } from './claims-about.ts';
 import { given } from './given.ts';
+import { lineage } from './lineage-resolvers.ts';
 import { isListPosition, listResolvers } from './list-resolvers.ts';
 import { isId, isRecord, loadAsked, loadLink } from './load.ts';
 import { reach } from './reach-resolvers.ts';
@@ -23,6 +24,7 @@ interface CitationArgs {
 export const queryResolvers = {
   ...listResolvers(),
   reach,
+  lineage,
   node: (_root: unknown, { id }: { id: string }, context: ApiContext) => loadAsked(id, context),
   nodes: (_root: unknown, { ids }: { ids: readonly string[] }, context: ApiContext) => {
     atMost(ids, 'ids');

@@ -7,7 +7,7 @@ import { listDigest } from '../paging/cursor.ts';
 import { isText, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
 import { asksFor } from './asks-for.ts';
 import { given } from './given.ts';
-import { loadLink } from './load.ts';
+import { loadGrounds, loadLink } from './load.ts';
 
 type Nullable<T> = { readonly [K in keyof T]?: T[K] | null };
 type ReachArgs = PageArgs & Nullable<Omit<ReachAsked, 'page' | 'tallies'>>;
@@ -52,11 +52,8 @@ export const reachResolvers = {
   },
   ReachRow: {
     edition: (row: ReachRow, _args: unknown, context: ApiContext) => loadLink(row.edition, context),
-    restsOn: async ({ restsOn }: ReachRow, _args: unknown, context: ApiContext) => {
-      const ids = [...restsOn.claims, ...restsOn.conventions.map(use => use.id)];
-      const grounds = await Promise.all(ids.map(id => loadLink(id, context)));
-      return grounds.filter(ground => ground !== null);
-    },
+    restsOn: ({ restsOn }: ReachRow, _args: unknown, context: ApiContext) =>
+      loadGrounds([...restsOn.claims, ...restsOn.conventions.map(use => use.id)], context),
   },
   Grounds: {
     claims: async (grounds: Grounds, args: PageArgs, context: ApiContext) => {

@@ -13,8 +13,8 @@ export interface Reached {
 export interface LineageReach {
   /** By id, in order of (depth, id). */
   readonly records: ReadonlyMap<string, Reached>;
-  /** Steps that no way could take for its region, though it came to one of their ends. */
-  readonly refused: ReadonlySet<LineageStep>;
+  /** Steps that a way came to; false: none could take it, for its region. */
+  readonly tried: ReadonlyMap<LineageStep, boolean>;
   /** The depth ended a way. */
   readonly cut: boolean;
 }
@@ -59,7 +59,7 @@ export function lineageReach(
   const order = [...found].sort(([a, i], [b, j]) => i.depth - j.depth || (a < b ? -1 : 1));
   return {
     records: new Map(order),
-    refused: new Set([...tried].flatMap(([step, taken]) => (taken ? [] : [step]))),
+    tried,
     cut: layer.some(({ id }) => !found.has(id)),
   };
 }

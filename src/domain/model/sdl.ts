@@ -7,6 +7,7 @@ import {
   recordKindNames,
   recordKinds,
 } from './kinds.ts';
+import { linksOfKind } from './links.ts';
 import { claimBase, connectionPaging, recordBase } from './sdl-base.ts';
 import { inversesOf } from './sdl-inverse.ts';
 import { kindEnumValue, pictureKinds, sdlLinkDoc, sdlLinkType, sdlTypeOf } from './sdl-names.ts';
@@ -92,9 +93,11 @@ function plainField(name: string, field: Field | ItemField): string {
   return `${described(doc + unit, '  ')}  ${name}: ${sdlTypeOf(field)}`;
 }
 
+/** Records of some kinds say something of themselves: to what other record they belong. */
 function groundUnion(): string {
-  const doc = 'What an answer may rest on: a claim, or a convention.';
-  return `${described(doc)}union Ground =\n  | ${[...claimKindNames, 'Convention'].join('\n  | ')}`;
+  const doc = 'What an answer may rest on: a claim, a record whose field names another record, or a convention.';
+  const records = recordKindNames.filter(kind => linksOfKind(kind).length > 0);
+  return `${described(doc)}union Ground =\n  | ${[...claimKindNames, ...records, 'Convention'].join('\n  | ')}`;
 }
 
 function connection(kind: RecordKindName): string[] {

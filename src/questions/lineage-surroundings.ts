@@ -1,0 +1,124 @@
+import { counts } from '../domain/model/counted.ts';
+import { isRecordKind } from '../domain/model/kinds.ts';
+import type { AnyClaim, AnyRecord, AnyRow } from '../domain/model/row.ts';
+import type { GraphStore, Via } from '../store/graph-store.ts';
+
+/** The records of a lineage with what dates them: their publications, makers, pieces and states, and the claims about those. */
+export interface Surroundings {
+  readonly records: ReadonlyMap<string, AnyRecord>;
+  /** Each once, by id. */
+  readonly claims: readonly AnyClaim[];
+}
+
+const aboutPictures: readonly Via[] = [
+  { kind: 'Dating', name: 'of' },
+  { kind: 'Appearance', name: 'plate' },
+  { kind: 'Attribution', name: 'record' },
+  { kind: 'MadeAt', name: 'record' },
+  { kind: 'Sequence', name: 'earlier' },
+  { kind: 'Sequence', name: 'later' },
+  { kind: 'State', name: 'matrix' },
+];
+
+const aboutPublications: readonly Via[] = [
+  { kind: 'Dating', name: 'of' },
+  { kind: 'Imprint', name: 'edition' },
+  { kind: 'EditionDescent', name: 'later' },
+  { kind: 'PartOf', name: 'part' },
+  { kind: 'Sequence', name: 'earlier' },
+  { kind: 'Sequence', name: 'later' },
+];
+
+/** Asks the store five times, however much there is: what names the pictures, what that names, and what those name. */
+export async function lineageSurroundings(
+  store: GraphStore,
+  members: readonly AnyRecord[],
+  steps: readonly AnyClaim[],
+): Promise<Surroundings> {
+  const found = new Found(members, steps);
+  const used = found.missing([...steps.flatMap(usedBy), ...members.flatMap(pieceOf)]);
+  const [about, usedRows] = await Promise.all([
+    store.linked([...members.map(record => record.id), ...used], aboutPictures),
+    store.rows(used),
+  ]);
+  found.take([...about.flat(), ...usedRows]);
+
+  const publications = found.missing(found.rows().flatMap(namedAbout));
+  const states = about.flat().flatMap(row => (row.kind === 'State' ? [row.id] : []));
+  const editions = usedRows.flatMap(row => (row?.kind === 'Edition' ? [row.id] : []));
+  const [aboutThose, rows] = await Promise.all([
+    store.linked([...new Set([...publications, ...editions, ...states])], aboutPublications),
+    store.rows(publications),
+  ]);
+  found.take([...aboutThose.flat(), ...rows]);
+
+  found.take(await store.rows(found.missing(found.rows().flatMap(restOf))));
+  return found.all();
+}
+
+/** Rows by id, each once. */
+class Found {
+  readonly #rows: Map<string, AnyRow>;
+
+  constructor(members: readonly AnyRecord[], steps: readonly AnyClaim[]) {
+    this.#rows = new Map([...members, ...steps].map(row => [row.id, row]));
+  }
+
+  take(rows: readonly (AnyRow | undefined)[]): void {
+    for (const row of rows) if (row !== undefined) this.#rows.set(row.id, row);
+  }
+
+  rows(): readonly AnyRow[] {
+    return [...this.#rows.values()];
+  }
+
+  /** Ids that have not been found yet, each once. */
+  missing(ids: readonly string[]): readonly string[] {
+    return [...new Set(ids)].filter(id => !this.#rows.has(id));
+  }
+
+  all(): Surroundings {
+    const rows = this.rows();
+    const claims = rows.filter(row => !isRecordKind(row.kind)) as AnyClaim[];
+    return {
+      records: new Map(rows.flatMap(row => (isRecordKind(row.kind) ? [[row.id, row as AnyRecord]] : []))),
+      claims: claims.sort((a, b) => (a.id < b.id ? -1 : 1)),
+    };
+  }
+}
+
+/** Editions, states and exemplars that a step went through. */
+function usedBy(claim: AnyClaim): readonly string[] {
+  if (claim.kind === 'Copying') return claim.through === undefined ? [] : [claim.through];
+  return claim.kind === 'PrintedFrom' && claim.state !== undefined ? [claim.state] : [];
+}
+
+function pieceOf(record: AnyRecord): readonly string[] {
+  return record.kind === 'Motif' ? [record.piece] : [];
+}
+
+/** Publications, makers, and the other ends of sequences. */
+function namedAbout(row: AnyRow): readonly string[] {
+  if (row.kind === 'Exemplar') return row.edition === undefined ? [] : [row.edition];
+  if (isRecordKind(row.kind) || !counts(row as AnyClaim)) return [];
+  switch (row.kind) {
+    case 'Appearance':
+      return [row.edition];
+    case 'Attribution':
+      return row.agent.startsWith('agent-') ? [row.agent] : [];
+    case 'Sequence':
+      return [row.earlier, row.later];
+    default:
+      return [];
+  }
+}
+
+/** Works, places and groups of alternatives. */
+function restOf(row: AnyRow): readonly string[] {
+  if (row.kind === 'Edition') return [row.work];
+  if (isRecordKind(row.kind)) return [];
+  const claim = row as AnyClaim;
+  const groups = claim.alternativeTo === undefined ? [] : [claim.alternativeTo];
+  const place = claim.kind === 'Imprint' || claim.kind === 'MadeAt' ? claim.place : undefined;
+  return place === undefined ? groups : [...groups, place];
+}

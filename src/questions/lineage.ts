@@ -1,0 +1,171 @@
+import type { Conventions } from '../domain/conventions/conventions.ts';
+import type { DayRange } from '../domain/dates/day-bounds.ts';
+import { dateVariable } from '../domain/descent/date-variable.ts';
+import type { DateContradiction, LinkedDates, LinkedDays } from '../domain/descent/dates-network.ts';
+import { datesNetworkOf } from '../domain/descent/dates-network-of.ts';
+import { handednessLinksOf } from '../domain/descent/handedness-links-of.ts';
+import { lineageCircles } from '../domain/descent/lineage-circles.ts';
+import { lineageEnds } from '../domain/descent/lineage-ends.ts';
+import { missingLinks } from '../domain/descent/lineage-gaps.ts';
+import { handednessFrom } from '../domain/descent/lineage-handedness.ts';
+import { type LineageMember, type LineageOfWalk, lineageOfWalk } from '../domain/descent/lineage-of-walk.ts';
+import { relateHandedness } from '../domain/descent/relate-handedness.ts';
+import { solveDates } from '../domain/descent/solve-dates.ts';
+import { deepestWalk } from '../domain/descent/walk-steps.ts';
+import { counts } from '../domain/model/counted.ts';
+import { checkId } from '../domain/model/id.ts';
+import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
+import { PlatestemmaError } from '../errors.ts';
+import type { GraphStore } from '../store/graph-store.ts';
+import { conventionsInForce } from './conventions-in-force.ts';
+import type { Contradiction, Lineage, LineageAppearance, LineageAsked, LineageNode } from './lineage-answer.ts';
+import { lineageGrounds } from './lineage-grounds.ts';
+import { lineageSurroundings, type Surroundings } from './lineage-surroundings.ts';
+import { leastOnTheWay } from './lineage-ways.ts';
+import { ofKinds } from './the-record.ts';
+
+/** Kinds of records that a lineage can be asked of. */
+const kinds = ['Artwork', 'Plate', 'Motif', 'Detail', 'Matrix'] as const;
+
+/**
+ * Where a picture comes from, and what was made from it: the pictures and printing surfaces with their days as all linked
+ * claims leave them and their handedness against the one asked about, what contradicts itself, and what is missing.
+ */
+export async function lineage(store: GraphStore, asked: LineageAsked): Promise<Lineage> {
+  const { of, towards = 'BOTH' } = asked;
+  checkId(of);
+  const conventions = await conventionsInForce(store);
+  const depth = asked.depth === undefined ? conventions.get('limit.depth') : checkedDepth(asked.depth);
+  const limit = conventions.get('limit.lineage');
+  const walk = await store.walk({
+    from: [of],
+    steps: ['Copying', 'PrintedFrom', 'Casting', 'Detail'],
+    direction: towards,
+    depth,
+    limit,
+  });
+  ofKinds(walk.records[0], of, kinds);
+  const found = lineageOfWalk(walk, of, towards, { depth, partOverlap: conventions.get('part.overlap') });
+  const members = found.members.map(({ record }) => record);
+  const surroundings = await lineageSurroundings(store, members, found.claims);
+  return answer({ of, towards, found, surroundings, conventions });
+}
+
+interface Gathered {
+  readonly of: string;
+  readonly towards: Lineage['towards'];
+  readonly found: LineageOfWalk;
+  readonly surroundings: Surroundings;
+  readonly conventions: Conventions;
+}
+
+function answer({ of, towards, found, surroundings, conventions }: Gathered): Lineage {
+  const { members, steps, cut } = found;
+  const linked = { records: [...surroundings.records.values()], claims: surroundings.claims };
+  const network = datesNetworkOf(linked, { conventions, leastOnTheWay: leastOnTheWay(surroundings, conventions) });
+  const dates = solveDates(network);
+  const links = handednessLinksOf(linked);
+  const handedness = handednessFrom(of, links);
+  const daysOf = daysIn(dates);
+  const appearances = appearancesIn(surroundings, daysOf);
+  const pictures = members.flatMap(({ record }) => (record.kind === 'Matrix' ? [] : [record.id]));
+  return {
+    of,
+    towards,
+    nodes: members.map(
+      ({ record: { id }, depth, inPart, regionUnknown }: LineageMember): LineageNode => ({
+        record: id,
+        depth,
+        made: daysOf(id, 'made').linked,
+        recorded: daysOf(id, 'made').recorded,
+        handedness: handedness.get(id) ?? 'UNKNOWN',
+        inPart,
+        regionUnknown,
+        appearances: appearances.get(id) ?? [],
+      }),
+    ),
+    steps: steps.map(({ kind, by, copy, source }) => ({ kind, by, copy, source })),
+    ...lineageEnds(pictures, steps, of),
+    contradictions: contradictions(found, dates, relateHandedness(links).contradictions),
+    missingLinks: missingLinks(found.claims.filter(isCopying), whereabouts(surroundings)),
+    cut,
+    grounds: lineageGrounds(found, network, dates, appearances, conventions),
+    rows: [...linked.records, ...linked.claims],
+  };
+}
+
+function checkedDepth(depth: number): number {
+  if (Number.isInteger(depth) && depth >= 0 && depth <= deepestWalk) return depth;
+  throw new PlatestemmaError('INPUT_INVALID', `depth: expected 0 to ${deepestWalk}, came ${depth}`, {
+    place: { field: 'depth' },
+  });
+}
+
+type DaysOf = (of: string, event: 'made' | 'published') => Pick<LinkedDays, 'recorded' | 'linked'>;
+
+/** Days of what the network knows; open for what no claim dates. */
+function daysIn(dates: LinkedDates): DaysOf {
+  const known = new Set(dates.variables);
+  const open: DayRange = {};
+  return (of, event) => {
+    const variable = dateVariable(of, event);
+    return known.has(variable) ? dates.days(variable) : { recorded: open, linked: open };
+  };
+}
+
+/** Publications that each plate is in, as claims that count say. */
+function appearancesIn({ claims }: Surroundings, daysOf: DaysOf): ReadonlyMap<string, readonly LineageAppearance[]> {
+  const present = claims.filter(
+    (claim): claim is ClaimOf<'Appearance'> =>
+      claim.kind === 'Appearance' && claim.presence === 'PRESENT' && counts(claim),
+  );
+  const byPlate = Map.groupBy(present, claim => claim.plate);
+  return new Map(
+    [...byPlate].map(([plate, of]) => {
+      const listed = of.map(({ id, edition }) => ({
+        claim: id,
+        edition,
+        published: daysOf(edition, 'published').linked,
+      }));
+      return [plate, listed.sort(byDayAndId)];
+    }),
+  );
+}
+
+function byDayAndId(a: LineageAppearance, b: LineageAppearance): number {
+  const [x, y] = [a.published.lo ?? Infinity, b.published.lo ?? Infinity];
+  return x === y ? (a.edition + a.claim < b.edition + b.claim ? -1 : 1) : x - y;
+}
+
+function contradictions(
+  { steps }: LineageOfWalk,
+  dates: LinkedDates,
+  mirror: readonly Contradiction[],
+): readonly Contradiction[] {
+  const told = ({ code, message, involved }: Contradiction) => ({ code, message, involved });
+  return [
+    ...lineageCircles(steps).map(told),
+    ...dates
+      .contradictions()
+      .map(shortest)
+      .map(each => ({ ...told(each), daysShort: each.daysShort })),
+    ...mirror.map(told),
+  ];
+}
+
+/** The explanation with the fewest claims, where there are several. */
+function shortest(contradiction: DateContradiction): DateContradiction {
+  return contradiction.smaller ?? contradiction;
+}
+
+function whereabouts({ records, claims }: Surroundings): Parameters<typeof missingLinks>[1] {
+  return {
+    records,
+    appearances: claims.filter((claim): claim is ClaimOf<'Appearance'> => claim.kind === 'Appearance'),
+    printings: claims.filter((claim): claim is ClaimOf<'PrintedFrom'> => claim.kind === 'PrintedFrom'),
+  };
+}
+
+function isCopying(claim: AnyClaim): claim is ClaimOf<'Copying'> {
+  return claim.kind === 'Copying';
+}

@@ -1,9 +1,12 @@
 import { createReadStream } from 'node:fs';
-import { open, rename, stat, writeFile } from 'node:fs/promises';
+import { open, readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { buildCommand } from '@stricli/core';
 import { nearName } from '../domain/model/near-name.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { readGraphFile } from '../intake/graph/read-graph-file.ts';
+import type { SourceReading } from '../intake/source-reading.ts';
+import { readMapping } from '../intake/table/read-mapping.ts';
+import type { TableMapping } from '../intake/table/table-mapping.ts';
 import { readInThread } from '../intake/thread/read-in-thread.ts';
 import { applyGraphFile } from '../questions/apply-graph-file.ts';
 import { applyIntake, type IntakeOptions, takenUp } from '../questions/apply-intake.ts';
@@ -16,26 +19,28 @@ import { runName } from './run-name.ts';
 import { printJson, withDesk } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
-const formats = ['marcxml', 'graph'] as const;
+const formats = ['marcxml', 'table', 'graph'] as const;
 
 type Format = (typeof formats)[number];
 
 interface IntakeFlags extends CommonFlags {
   readonly source?: string;
+  readonly map?: string;
   readonly 'dry-run'?: boolean;
   readonly report?: string;
 }
 
 export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], CliContext>({
   docs: {
-    brief: 'Take records of libraries, or graph files, into the graph',
+    brief: 'Take records of libraries, tables, or graph files into the graph',
     fullDescription: [
-      'Take in library records (marcxml) or graph files (graph: JSON Lines, one record or claim a line). The same file taken',
-      'twice adds nothing; a run that was broken off is taken up where it stood. Every record is accounted for; each refused',
-      'one is named with its number, control number, field and reason.',
+      'Take in library records (marcxml), tables whose columns a mapping file explains (table), or graph files (graph: JSON',
+      'Lines, one record or claim a line). The same file taken twice adds nothing; a run that was broken off is taken up',
+      'where it stood. Every record is accounted for; each refused one is named with its number, key, field and reason.',
       '',
       '  platestemma intake marcxml catalogue-1.xml catalogue-2.xml',
       '  platestemma intake marcxml - --source DE-1 < records.xml',
+      '  platestemma intake table prints.tsv --map prints.mapping.json',
       '  platestemma intake graph demo-graph/*.jsonl',
     ].join('\n'),
   },
@@ -45,7 +50,7 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
       minimum: 2,
       parameter: {
         parse: String,
-        brief: 'Format (marcxml or graph), then files, or - for standard input',
+        brief: 'Format (marcxml, table or graph), then files, or - for standard input',
         placeholder: 'format and files',
       },
     },
@@ -55,9 +60,10 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
         kind: 'parsed',
         parse: String,
         optional: true,
-        brief: 'Who gives the control numbers, where field 003 does not say',
+        brief: 'Who gives the control numbers or keys, where the records or the mapping do not say',
         placeholder: 'code',
       },
+      map: { kind: 'parsed', parse: String, optional: true, brief: 'Mapping file of a table', placeholder: 'file' },
       'dry-run': { kind: 'boolean', optional: true, withNegated: false, brief: 'Work everything out, write nothing' },
       report: {
         kind: 'parsed',
@@ -68,19 +74,15 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
       },
     },
   },
-  func(flags, ...[format, ...files]) {
-    if (format !== 'marcxml' && format !== 'graph') {
-      const near = nearName(format, formats);
-      throw new WrongUse(
-        `expected the format "marcxml" or "graph" before the files, came "${String(format)}"${near === undefined ? '' : `, did you mean "${near}"?`}`,
-      );
-    }
+  async func(flags, ...[format, ...files]) {
+    checkUse(format, flags);
+    const map = flags.map === undefined ? undefined : await readMap(flags.map);
     return withDesk(
       this,
       flags,
       async desk => {
         const reports: IntakeReport[] = [];
-        for (const file of files) reports.push(await takeFile(this, desk, format, file, flags));
+        for (const file of files) reports.push(await takeFile(this, desk, { format, file, flags, map }));
         const report = joinReports(reports);
         if (flags.report !== undefined) {
           await writeFile(`${flags.report}.unfinished`, `${JSON.stringify(reportJson(report), null, 2)}\n`);
@@ -95,13 +97,41 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
   },
 });
 
-async function takeFile(
-  context: CliContext,
-  desk: Desk,
-  format: Format,
-  file: string,
-  flags: IntakeFlags,
-): Promise<IntakeReport> {
+/** What is taken, and how. */
+interface Take {
+  readonly format: Format;
+  readonly file: string;
+  readonly flags: IntakeFlags;
+  readonly map: MapFile | undefined;
+}
+
+/** A mapping file: read anew under another mapping, a table is another source. */
+interface MapFile {
+  readonly text: string;
+  readonly mapping: TableMapping;
+}
+
+function checkUse(format: string, { map }: IntakeFlags): void {
+  if (!(formats as readonly string[]).includes(format)) {
+    const near = nearName(format, formats);
+    throw new WrongUse(
+      `expected the format "marcxml", "table" or "graph" before the files, came "${format}"${near === undefined ? '' : `, did you mean "${near}"?`}`,
+    );
+  }
+  if (format === 'table' && map === undefined)
+    throw new WrongUse('expected a mapping file for the table: --map <file>, came none');
+  if (format !== 'table' && map !== undefined)
+    throw new WrongUse(`only a table has a mapping file, came --map "${map}" with ${format}`);
+}
+
+async function readMap(file: string): Promise<MapFile> {
+  await sizeOf(file);
+  const text = await readFile(file, 'utf8');
+  return { text, mapping: readMapping(text, file) };
+}
+
+async function takeFile(context: CliContext, desk: Desk, take: Take): Promise<IntakeReport> {
+  const { format, file, flags, map } = take;
   const size = file === '-' ? undefined : await sizeOf(file);
   const progress = new Progress(context.process.stderr, size);
   let bytes = 0;
@@ -113,7 +143,7 @@ async function takeFile(
       yield chunk;
     }
   };
-  const name = file === '-' ? '' : await runName(format, flags.source, file);
+  const name = file === '-' ? '' : await runName(format, `${flags.source ?? ''}${map?.text ?? ''}`, file);
   const begun = await takenUp(desk.store, name, `intake-${context.world.now()}`);
   const options: IntakeOptions = {
     intake: name,
@@ -123,25 +153,20 @@ async function takeFile(
     onProgress: report => progress.say('records', report.records, bytes),
   };
   const shown = { file: file === '-' ? 'standard input' : file };
+  const reading = readingOf(take, { ...shown, skip: begun.records });
   const report =
-    format === 'marcxml'
-      ? await applyIntake(
-          desk.store,
-          context.world,
-          readInThread(counted(), {
-            format,
-            options: {
-              ...shown,
-              ...(flags.source === undefined ? {} : { source: flags.source }),
-              skip: begun.records,
-            },
-          }),
-          begun,
-          options,
-        )
-      : await applyGraphFile(desk.store, context.world, readGraphFile(counted(), shown), begun, options);
+    reading === undefined
+      ? await applyGraphFile(desk.store, context.world, readGraphFile(counted(), shown), begun, options)
+      : await applyIntake(desk.store, context.world, readInThread(counted(), reading), begun, options);
   progress.end();
   return { ...report, problems: report.problems.map(each => ({ ...each, place: { ...shown, ...each.place } })) };
+}
+
+/** How a source is read whose records come to bundles; undefined for a graph file. */
+function readingOf({ format, flags, map }: Take, common: { file: string; skip: number }): SourceReading | undefined {
+  const options = { ...common, ...(flags.source === undefined ? {} : { source: flags.source }) };
+  if (map !== undefined) return { format: 'table', options: { ...options, mapping: map.mapping } };
+  return format === 'marcxml' ? { format, options } : undefined;
 }
 
 async function sizeOf(file: string): Promise<number> {

@@ -40,6 +40,18 @@ describe('intake', () => {
     expect((await runCli(['export', ...store])).out).toContain('"origins":[{"source":"DE-1","key":"7"}]');
   });
 
+  test('takes a table by its mapping file, and knows it when it comes again', async () => {
+    const { store, file } = given('no\ttitle\tyear\n1\tViews of the harbour\t1764\n2\tThe same, enlarged\tc. 1770\n');
+    const map = join(dirname(file), 'map.json');
+    const columns = ['no', 'title', 'year'];
+    const records = { print: { kind: 'Plate', key: 'no', fields: { caption: 'title' } } };
+    const table = { form: 'delimited', delimiter: '\t' };
+    const reference = { title: 'List of prints' };
+    writeFileSync(map, JSON.stringify({ table, columns, source: 'X', reference, row: 'print', records }));
+    expect((await runCli(['intake', 'table', file, '--map', map, ...store])).out).toContain('2 taken, 0 known');
+    expect(await jsonOf(['intake', 'table', file, '--map', map, ...store])).toMatchObject({ records: 2, known: 2 });
+  });
+
   test('works everything out and writes nothing when it is dry', async () => {
     const { store, file } = given(marcxml('Views'));
     expect((await runCli(['intake', 'marcxml', file, '--dry-run', ...store])).out).toContain('; nothing was written\n');

@@ -31,7 +31,7 @@ describe('wrong use ends with 2 and says what was meant', () => {
     ],
     [
       ['intake', 'marcxlm', 'x.xml'],
-      'expected the format "marcxml" or "graph" before the files, came "marcxlm", did you mean "marcxml"?',
+      'expected the format "marcxml", "table" or "graph" before the files, came "marcxlm", did you mean "marcxml"?',
     ],
     [['export', '--format', 'grph'], 'Expected "grph" to be one of (graph), did you mean "graph"?'],
   ])('%j', async (args, message) => {

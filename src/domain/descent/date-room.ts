@@ -48,7 +48,7 @@ function roomOfBound({ compiled, least, last, contradictory }: Solution, { varia
   const v = compiled.numbers.get(variable)!;
   if (contradictory(v)) return {};
   const first = days[0]?.lo ?? -Infinity;
-  return finite({ first: last.days[v]! - first, last: lastDayOf(days) - least.days[v]! });
+  return finite({ first: last.days[v]! - first, last: lastDayOf(days) - least[v]! });
 }
 
 /** The days between two variables are at most from the least day of one to the last day of the other, and as links say. */
@@ -56,8 +56,8 @@ function roomOfLink(solution: Solution, { from, to, least: atLeast = -Infinity, 
   const { compiled, least, last, contradictory } = solution;
   const [a, b] = [compiled.numbers.get(from)!, compiled.numbers.get(to)!];
   if (contradictory(a)) return {};
-  const greatest = Math.min(last.days[b]! - least.days[a]!, 0 - heaviestWay(compiled.forward, b, a));
-  const smallest = Math.max(least.days[b]! - last.days[a]!, heaviestWay(compiled.forward, a, b));
+  const greatest = Math.min(last.days[b]! - least[a]!, 0 - heaviestWay(compiled.forward, b, a));
+  const smallest = Math.max(least[b]! - last.days[a]!, heaviestWay(compiled.forward, a, b));
   return finite({ least: greatest - atLeast, most: most - smallest });
 }
 

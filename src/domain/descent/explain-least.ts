@@ -26,7 +26,7 @@ export function explainLeast(
   names: readonly string[],
   variable: number,
 ): readonly LeastStep[] {
-  return explainer({ course, days, names, known: new Map(), busy: new Set() })(variable);
+  return explainer({ course, days, names, known: new Map() })(variable);
 }
 
 interface Search {
@@ -34,8 +34,6 @@ interface Search {
   readonly days: Float64Array;
   readonly names: readonly string[];
   readonly known: Map<number, readonly LeastStep[]>;
-  /** Variables whose choices are being explained: they explain nothing meanwhile. */
-  readonly busy: Set<number>;
 }
 
 function explainer(search: Search): (variable: number) => readonly LeastStep[] {
@@ -122,15 +120,9 @@ function latestBound(course: Course, variable: number, from: number) {
 }
 
 function choiceStep(search: Search, variable: number): ChoiceStep | undefined {
-  const { course, busy } = search;
-  if (busy.has(variable)) return undefined;
-  busy.add(variable);
-  try {
-    const steps = (course.choices.get(variable) ?? []).flatMap(choice => explainedChoice(search, choice) ?? []);
-    return sorted(steps, step => keyOfChoice(step.choice))[0];
-  } finally {
-    busy.delete(variable);
-  }
+  const choices = search.course.choices.get(variable) ?? [];
+  const steps = choices.flatMap(choice => explainedChoice(search, choice) ?? []);
+  return sorted(steps, step => keyOfChoice(step.choice))[0];
 }
 
 /** Undefined where some option leaves an earlier day. */

@@ -1,5 +1,5 @@
 import type { CompiledNetwork } from './compiled-network.ts';
-import { type LeastDays, leastDays } from './least-days.ts';
+import { leastDays } from './least-days.ts';
 
 export interface LastDays {
   /** Infinity where nothing bounds a variable. */
@@ -18,9 +18,8 @@ const mostVisits = 30_000_000;
  * no such link: for the variables before it, the last day is the latest from which the network still has a solution,
  * found by halving. The network has a solution.
  */
-export function lastDays(network: CompiledNetwork, least: LeastDays): LastDays {
-  const against = leastDays(network.backward).days;
-  const days = against.map(day => 0 - day);
+export function lastDays(network: CompiledNetwork, least: Float64Array): LastDays {
+  const days = leastDays(network.backward).map(day => 0 - day);
   const byChoice = new Set<number>();
   const before = beforeChoices(network);
   if (before.length === 0) return { days, byChoice, exact: true };
@@ -32,7 +31,7 @@ export function lastDays(network: CompiledNetwork, least: LeastDays): LastDays {
       return solvable(network, least, variable, day);
     };
     if (visits > mostVisits) return { days, byChoice, exact: false };
-    const last = lastFitting(least.days[variable]!, days[variable]!, far, fits);
+    const last = lastFitting(least[variable]!, days[variable]!, far, fits);
     if (last === days[variable]) continue;
     days[variable] = last;
     byChoice.add(variable);
@@ -40,10 +39,10 @@ export function lastDays(network: CompiledNetwork, least: LeastDays): LastDays {
   return { days, byChoice, exact: true };
 }
 
-/** Whether there is a solution in which a variable is no earlier than a day; true if that was not found out. */
-export function solvable(network: CompiledNetwork, least: LeastDays, variable: number, day: number): boolean {
-  const { days, settled } = leastDays(network.forward, { least, variable, day });
-  return !settled || network.domains.every(({ last }, v) => days[v]! <= last);
+/** Whether there is a solution in which a variable is no earlier than a day. */
+function solvable(network: CompiledNetwork, least: Float64Array, variable: number, day: number): boolean {
+  const days = leastDays(network.forward, { least, variable, day });
+  return network.domains.every(({ last }, v) => days[v]! <= last);
 }
 
 /** Variables from which links and choices lead to a choice. */

@@ -5,7 +5,7 @@ import { contradictoryLoops } from './contradictory-loops.ts';
 import type { DatesNetwork } from './dates-network.ts';
 import { inOrder } from './in-order.ts';
 import { type LastDays, lastDays } from './last-days.ts';
-import { type LeastDays, leastDays } from './least-days.ts';
+import { leastDays } from './least-days.ts';
 
 /** A network solved, with its numbers. */
 export interface Solution {
@@ -14,7 +14,7 @@ export interface Solution {
   readonly compiled: CompiledNetwork;
   /** Arcs of contradictory loops. */
   readonly loops: readonly (readonly number[])[];
-  readonly least: LeastDays;
+  readonly least: Float64Array;
   /** Where some dates contradict each other, those of links alone. */
   readonly last: LastDays;
   /** Variables whose least day is later than their last, in order of name. */
@@ -32,7 +32,7 @@ export function solutionOf(network: DatesNetwork): Solution {
   // Which loops are found depends on the order of the links: if there are any, in an order of their own.
   const { compiled, loops } = found.loops.length === 0 ? found : withoutLoops(compileNetwork(inOrder(network)));
   const least = leastDays(compiled.forward);
-  const contradicted = lateVariables(compiled, least.days);
+  const contradicted = lateVariables(compiled, least);
   const starts = [...contradicted, ...loops.map(loop => compiled.forward.arcs.from[loop[0]!]!)];
   const last = starts.length === 0 ? lastDays(compiled, least) : lastDaysByLinks(compiled);
   return { network, compiled, loops, least, last, contradicted, contradictory: linkedWith(compiled, starts) };
@@ -50,7 +50,7 @@ function lateVariables({ names, domains }: CompiledNetwork, days: Float64Array):
 }
 
 function lastDaysByLinks({ backward }: CompiledNetwork): LastDays {
-  return { days: leastDays(backward).days.map(day => 0 - day), byChoice: new Set(), exact: true };
+  return { days: leastDays(backward).map(day => 0 - day), byChoice: new Set(), exact: true };
 }
 
 function linkedWith({ names, forward: { arcs } }: CompiledNetwork, starts: readonly number[]): (v: number) => boolean {

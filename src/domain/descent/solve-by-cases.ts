@@ -1,4 +1,3 @@
-import { choiceForm, saysSomething } from './compiled-network.ts';
 import { involvedIn } from './date-reasons.ts';
 import type {
   ChoiceReason,
@@ -11,6 +10,7 @@ import type {
 } from './dates-network.ts';
 import { keyOfChoice, keyOfOption, sorted } from './in-order.ts';
 import { daysInSomeCase } from './linked-days.ts';
+import { mixedChoices } from './mixed-choices.ts';
 import { once } from './once.ts';
 import { solvePart } from './solve-part.ts';
 import type { SolvedPart } from './solved-part.ts';
@@ -22,16 +22,16 @@ export interface CaseLimits {
 }
 
 /**
- * Solves a network with choices of any form: those of mixed form option by option, depth first, as long as what is
+ * Solves a network with choices of any form: mixed ones option by option, depth first, as long as what is
  * chosen so far does not contradict. The days are those of all cases together.
  */
 export function solveByCases(network: DatesNetwork, limits: CaseLimits): SolvedPart {
-  const mixed = network.choices.filter(choice => choiceForm(choice) === 'MIXED' && saysSomething(choice));
+  const mixed = mixedChoices(network);
   const others = network.choices.filter(choice => !mixed.includes(choice));
   let left = limits.cases;
   const solve = (chosen: DatesNetwork, choices: readonly DateChoice[]): SolvedPart => {
     left -= 1;
-    const without = solvePart({ ...chosen, choices: [...others, ...choices.map(opened)] }, limits.contradictions);
+    const without = solvePart({ ...chosen, choices: [...others, ...mixed.map(opened)] }, limits.contradictions);
     const [next, ...rest] = choices;
     if (next === undefined || !without.consistent) return without;
     if (left < next.options.length) return { ...without, exact: false };

@@ -24,10 +24,10 @@ export function solvePart(network: DatesNetwork, mostContradictions: number): So
     names,
     has: variable => numbers.has(variable),
     consistent: loops.length === 0 && contradicted.length === 0,
-    exact: least.settled && last.exact,
+    exact: last.exact,
     days: variable => {
       const v = number(variable);
-      return contradictory(v) ? contradictoryDays(domains[v]!) : linkedDays(domains[v]!, least.days[v]!, last.days[v]!);
+      return contradictory(v) ? contradictoryDays(domains[v]!) : linkedDays(domains[v]!, least[v]!, last.days[v]!);
     },
     asRecorded: variable => contradictoryDays(domains[number(variable)]!),
     why: (variable, end) => (contradictory(number(variable)) ? [] : explained(solution, variable, end)),
@@ -43,7 +43,7 @@ function contradictionsOf(
 ): readonly DateContradiction[] {
   const ofLoops = loops.slice(0, most).map(loop => loopContradiction(compiled, loop));
   const late = contradicted.slice(0, most - ofLoops.length);
-  return [...ofLoops, ...late.map(variable => dateContradiction(compiled, least.days, variable))];
+  return [...ofLoops, ...late.map(variable => dateContradiction(compiled, least, variable))];
 }
 
 function explained({ network, compiled, least, last }: Solution, variable: string, end: DayEnd): readonly DateReason[] {
@@ -51,7 +51,7 @@ function explained({ network, compiled, least, last }: Solution, variable: strin
   const v = numbers.get(variable)!;
   if (end === 'LAST' && last.byChoice.has(v)) return explainedByChoice(network, variable, last.days[v]!);
   const course = end === 'FIRST' ? forward : backward;
-  const days = end === 'FIRST' ? least.days : last.days.map(day => 0 - day);
+  const days = end === 'FIRST' ? least : last.days.map(day => 0 - day);
   return dateReasons(course, names, explainLeast(course, days, names, v));
 }
 

@@ -54,6 +54,8 @@ export const conventionChecks: Readonly<Record<ConventionKey, Check>> = {
   'person.minMakingAge': check('a number, 0 or more', value => isNumber(value) && value >= 0),
   'group.nodeCap': count,
   'limit.lineage': check('a whole number, 1 or more', value => Number.isSafeInteger(value) && Number(value) >= 1),
+  'draw.collapse': check('a whole number, 1 or more', value => Number.isSafeInteger(value) && Number(value) >= 1),
+  'draw.budget': count,
   'limit.depth': check(
     `a whole number, 0 to ${deepestWalk}`,
     value => Number.isSafeInteger(value) && Number(value) >= 0 && Number(value) <= deepestWalk,

@@ -3,6 +3,7 @@ import { basisConventions } from './basis-conventions.ts';
 import type { Convention } from './convention.ts';
 import { type ConventionUse, conventionId } from './convention-use.ts';
 import { dateConventions } from './date-conventions.ts';
+import { drawConventions } from './draw-conventions.ts';
 import { fallbackConventions } from './fallback-conventions.ts';
 import { lineageConventions } from './lineage-conventions.ts';
 import { linkedDateConventions } from './linked-date-conventions.ts';
@@ -15,6 +16,7 @@ const single = [
   ...reachConventions,
   ...linkedDateConventions,
   ...lineageConventions,
+  ...drawConventions,
   ...sameTownConventions,
   ...fallbackConventions,
 ] as const;

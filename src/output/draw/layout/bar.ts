@@ -1,0 +1,30 @@
+import type { DayRange } from '../../../domain/dates/day-bounds.ts';
+import { measures } from '../measures.ts';
+import type { TimeScale } from './time-scale.ts';
+
+/** The days of a node on the axis. */
+export interface Bar {
+  readonly from: number;
+  readonly to: number;
+  readonly left: BarEnd;
+  readonly right: BarEnd;
+  /** Its beginning lies after its end. */
+  readonly contrary: boolean;
+}
+
+/** Closed, open (it fades), or running on beyond the drawing. */
+export type BarEnd = 'closed' | 'open' | 'beyond';
+
+export function barOf({ lo, hi }: DayRange, x: number, scale: TimeScale): Bar {
+  const contrary = lo !== undefined && hi !== undefined && lo > hi;
+  const [first, last] = contrary ? [hi, lo] : [lo, hi];
+  const left: BarEnd = first === undefined ? 'open' : first < scale.first ? 'beyond' : 'closed';
+  const right: BarEnd = last === undefined ? 'open' : last > scale.last ? 'beyond' : 'closed';
+  return {
+    from: first === undefined ? x - measures.fade : scale.x(Math.max(first, scale.first)),
+    to: last === undefined ? x + measures.fade : scale.x(Math.min(last, scale.last)),
+    left,
+    right,
+    contrary,
+  };
+}

@@ -660,16 +660,33 @@ CREATE TABLE profile (
   name TEXT NOT NULL UNIQUE
 );
 
--- Derived: recorded days of publication of editions, for questions about reach. Open ends are null.
+-- Derived: what the first and last recorded day of an edition do not say, as JSON.
+CREATE TABLE window_detail (
+  number INTEGER PRIMARY KEY,
+  text TEXT NOT NULL UNIQUE
+);
+
+-- Derived: recorded days of publication of editions, for questions about reach. Open ends are -1000000000 and 1000000000,
+-- the class is a place in its list, detail 0 is none.
 CREATE TABLE edition_window (
   edition INTEGER PRIMARY KEY,
-  regular INTEGER NOT NULL,
   profile INTEGER NOT NULL,
-  class TEXT NOT NULL,
-  first INTEGER,
-  last INTEGER
+  class INTEGER NOT NULL,
+  detail INTEGER NOT NULL,
+  first INTEGER NOT NULL,
+  last INTEGER NOT NULL
 );
-CREATE INDEX edition_window_in_order ON edition_window (regular, profile, class, first, last);
+CREATE INDEX edition_window_in_order ON edition_window (profile, class, detail, first, last);
+
+-- Derived: how many editions have each window. Each row adds to the others what some changes made of the counts: all
+-- profiles, all classes, and so on, all counts, as 32-bit numbers, low byte first. A higher level is older, of one level
+-- the lower number; rows of a level are merged, never changed.
+CREATE TABLE window_tally (
+  number INTEGER PRIMARY KEY,
+  level INTEGER NOT NULL,
+  numbers BLOB NOT NULL
+);
+CREATE INDEX window_tally_by_level ON window_tally (level, number);
 
 -- Derived: words that records are found by now, folded before they come here, and one word for the kind; rowid is the
 -- key of the node.

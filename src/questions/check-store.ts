@@ -124,5 +124,5 @@ function sameWindow(a: EditionWindow | undefined, b: EditionWindow): boolean {
 function windowText(window: EditionWindow | undefined): string {
   if (window === undefined) return '(none)';
   const day = (number: number | undefined): string => (number === undefined ? 'open' : formatDay(number));
-  return `${day(window.first)} to ${day(window.last)}, ${window.profile}, ${window.dateClass}${window.regular ? '' : ', worked one by one'}`;
+  return `${day(window.first)} to ${day(window.last)}, ${window.profile}, ${window.dateClass}${window.detail === undefined ? '' : `, ${window.detail}`}`;
 }

@@ -1,69 +1,87 @@
-import { civilFromDays } from '../domain/dates/calendar.ts';
+import { civilFromDays, daysFromCivil } from '../domain/dates/calendar.ts';
+import { openDay } from '../domain/reach/open-day.ts';
 import { compareText } from '../domain/text/compare.ts';
-import type { WindowKey } from '../store/graph-store.ts';
-import { outletsOfProfile } from './edition-outlets.ts';
-import type { ReachCounts, ReachVerdict, VerdictCounts } from './questions.ts';
-import type { JudgedWindows } from './reach-windows.ts';
+import { profileOutlets } from './profile-outlets.ts';
+import type { ReachCounts, VerdictCounts } from './questions.ts';
+import type { JudgedColumns, JudgedWindows } from './reach-windows.ts';
+import { reachVerdicts } from './window-verdicts.ts';
 
-type Tally = { -readonly [N in keyof VerdictCounts]: VerdictCounts[N] };
+/** Editions of each verdict, in the order of `reachVerdicts`. */
+type Tally = number[];
 
 /** How many editions have each verdict in all. */
-export function countVerdicts(judged: JudgedWindows): VerdictCounts {
-  const total = none();
-  for (const { outcome, count: editions } of judged.groups) add(total, outcome.verdict, editions);
-  for (const { outcome } of judged.single) add(total, outcome.verdict, 1);
-  return total;
+export function countVerdicts({ counts }: JudgedWindows): VerdictCounts {
+  return named(counts);
 }
 
 /** The same by place of issue, and by decade of the earliest day. */
 export function countTallies(judged: JudgedWindows): Required<Pick<ReachCounts, 'byPlace' | 'byDecade'>> {
-  const places = new Map<string | undefined, Tally>();
-  const decades = new Map<number | undefined, Tally>();
-  const count = (window: WindowKey, verdict: ReachVerdict, editions: number): void => {
-    for (const place of placesOfWindow(window)) add(tallyOf(places, place), verdict, editions);
-    add(tallyOf(decades, decadeOf(window.first)), verdict, editions);
-  };
-  for (const { window, outcome, count: editions } of judged.groups) count(window, outcome.verdict, editions);
-  for (const { window, outcome } of judged.single) count(window, outcome.verdict, 1);
-  return {
-    byPlace: [...places]
-      .map(([place, tally]) => ({ place, ...tally }))
-      .sort((a, b) => sum(b) - sum(a) || compareText(a.place ?? '', b.place ?? '')),
-    byDecade: [...decades]
-      .map(([decade, tally]) => ({ decade, ...tally }))
-      .sort((a, b) => (a.decade ?? -Infinity) - (b.decade ?? -Infinity)),
-  };
+  return { byPlace: byPlace(judged), byDecade: byDecade(judged) };
 }
 
 /** An edition of two places counts at each; one whose place is not known counts at `undefined`. */
-function placesOfWindow(window: WindowKey): readonly (string | undefined)[] {
-  const places = [...new Set(outletsOfProfile(window.profile).map(outlet => outlet.place))];
-  return places.length === 0 ? [undefined] : places;
+function byPlace({ groups, columns }: JudgedWindows): Required<ReachCounts>['byPlace'] {
+  const ofProfiles = new Float64Array(groups.profiles.length * reachVerdicts.length);
+  for (const { columns: windows, verdicts } of columns) {
+    for (let at = 0; at < verdicts.length; at++) {
+      ofProfiles[windows.profile[at]! * reachVerdicts.length + verdicts[at]!]! += windows.count[at]!;
+    }
+  }
+  const { outlets, ofProfile } = profileOutlets(groups);
+  const places = new Map<string | undefined, Tally>();
+  ofProfile.forEach((numbers, profile) => {
+    const counts = ofProfiles.subarray(profile * reachVerdicts.length, (profile + 1) * reachVerdicts.length);
+    if (counts.every(count => count === 0)) return;
+    const named = new Set(numbers.map(number => outlets[number]!.place));
+    for (const place of named.size === 0 ? [undefined] : named) addAll(tallyOf(places, place), counts);
+  });
+  return [...places]
+    .map(([place, tally]) => ({ place, ...named(tally) }))
+    .sort((a, b) => sum(b) - sum(a) || compareText(a.place ?? '', b.place ?? ''));
 }
 
-function decadeOf(day: number | undefined): number | undefined {
-  return day === undefined ? undefined : Math.floor(civilFromDays(day).year / 10) * 10;
+function byDecade({ columns }: JudgedWindows): Required<ReachCounts>['byDecade'] {
+  const decades = new Map<number | undefined, Tally>();
+  for (const each of columns) addDecades(each, decades);
+  return [...decades]
+    .filter(([, tally]) => tally.some(count => count > 0))
+    .map(([decade, tally]) => ({ decade, ...named(tally) }))
+    .sort((a, b) => (a.decade ?? -Infinity) - (b.decade ?? -Infinity));
+}
+
+/** Windows of a profile come by their first days, so that the decade is mostly that of the one before. */
+function addDecades({ columns, verdicts }: JudgedColumns, decades: Map<number | undefined, Tally>): void {
+  let [from, until] = [0, 0];
+  let tally: Tally = [];
+  for (let at = 0; at < verdicts.length; at++) {
+    const first = columns.first[at]!;
+    if (first < from || first >= until) {
+      const decade = first === -openDay ? undefined : Math.floor(civilFromDays(first).year / 10) * 10;
+      tally = tallyOf(decades, decade);
+      [from, until] = decade === undefined ? [first, first + 1] : [firstDay(decade), firstDay(decade + 10)];
+    }
+    tally[verdicts[at]!]! += columns.count[at]!;
+  }
+}
+
+function firstDay(year: number): number {
+  return daysFromCivil(year, 1, 1);
 }
 
 function tallyOf<K>(tallies: Map<K, Tally>, key: K): Tally {
-  const tally = tallies.get(key) ?? none();
+  const tally = tallies.get(key) ?? reachVerdicts.map(() => 0);
   tallies.set(key, tally);
   return tally;
 }
 
-const names = {
-  IN_EVERY_CASE: 'inEveryCase',
-  IN_SOME_CASES: 'inSomeCases',
-  IN_NO_CASE: 'inNoCase',
-  CONTRADICTORY: 'contradictory',
-} as const;
-
-function add(tally: Tally, verdict: ReachVerdict, editions: number): void {
-  tally[names[verdict]] += editions;
+function addAll(tally: Tally, counts: Float64Array): void {
+  counts.forEach((count, verdict) => {
+    tally[verdict]! += count;
+  });
 }
 
-function none(): Tally {
-  return { inEveryCase: 0, inSomeCases: 0, inNoCase: 0, contradictory: 0 };
+function named([inEveryCase = 0, inSomeCases = 0, inNoCase = 0, contradictory = 0]: readonly number[]): VerdictCounts {
+  return { inEveryCase, inSomeCases, inNoCase, contradictory };
 }
 
 function sum(tally: VerdictCounts): number {

@@ -1,13 +1,11 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
-import type { DayRange } from '../domain/dates/day-bounds.ts';
-import { edtfBounds } from '../domain/dates/edtf.ts';
-import { counts } from '../domain/model/counted.ts';
-import type { AnyClaim, ClaimOf, RecordOf } from '../domain/model/row.ts';
+import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
 import type { ReachEdition, RecordedAccess } from '../domain/reach/reach-edition-input.ts';
 import type { GraphStore } from '../store/graph-store.ts';
+import { type AccessOf, countedAccesses } from './edition-accesses.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf } from './edition-outlets.ts';
 import { windowLinks } from './edition-window.ts';
@@ -56,43 +54,29 @@ function reachInput(
     edition: {
       published: publishedWindow(datings, work?.form === 'ANNUAL', conventions),
       outlets: outletsOf(claims).map(({ place, ...outlet }) => ({ ...outlet, place: places.get(place) })),
-      accesses: claims.flatMap(claim => accessOf(claim, places, asked, conventions)),
+      accesses: countedAccesses(claims, slackOf(conventions)).map(access => recordedAccess(access, places, asked)),
     },
     datings: datings.map(dating => dating.claim),
   };
 }
 
-/** Subscriptions and announcements do not say that it came. */
-function accessOf(
-  claim: AnyClaim,
+/** @param asked id of whom the question is about */
+export function recordedAccess(
+  { claim, who, at, when }: Omit<AccessOf, 'claim'> & { readonly claim?: string },
   places: ReadonlyMap<string, LocatedPlace>,
   asked: string | undefined,
-  conventions: Conventions,
-): readonly RecordedAccess[] {
-  if (claim.kind !== 'Access' || !counts(claim) || claim.manner === 'SUBSCRIBED' || claim.manner === 'ANNOUNCED')
-    return [];
-  const at = placeOfAccess(claim);
-  const when: DayRange = claim.when === undefined ? {} : edtfBounds(claim.when, slackOf(conventions));
-  return [
-    {
-      when: { lo: when.lo, hi: when.hi },
-      claim: claim.id,
-      ...(at === undefined ? {} : { at: places.get(at) }),
-      byAsked: claim.who === asked,
-    },
-  ];
-}
-
-function placeOfAccess(claim: ClaimOf<'Access'>): string | undefined {
-  return claim.at ?? (claim.who.startsWith('place-') ? claim.who : undefined);
+): RecordedAccess {
+  return {
+    when,
+    ...(claim === undefined ? {} : { claim }),
+    ...(at === undefined ? {} : { at: places.get(at) }),
+    byAsked: who === asked,
+  };
 }
 
 function* placesNamed(claims: readonly AnyClaim[]): Iterable<string> {
   for (const claim of claims) {
     if (claim.kind === 'Imprint' && claim.place !== undefined) yield claim.place;
-    if (claim.kind === 'Access') {
-      const at = placeOfAccess(claim);
-      if (at !== undefined) yield at;
-    }
+    if (claim.kind === 'Access') yield claim.at ?? claim.who;
   }
 }

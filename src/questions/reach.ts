@@ -1,12 +1,12 @@
 import { checkId } from '../domain/model/id.ts';
 import { compareText } from '../domain/text/compare.ts';
 import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
-import { type Breath, breathing } from './breath.ts';
+import { breathing } from './breath.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
 import { defaultBasis, type Grounds, inTimeCaution, recordedClaimsCaution } from './grounds.ts';
 import type { Page } from './page.ts';
 import type { Reach, ReachAsked, ReachCounts, ReachPosition, ReachRow } from './questions.ts';
-import { type BucketOrder, bucketsInOrder, pageOfBuckets } from './reach-buckets.ts';
+import { pageOfBuckets } from './reach-buckets.ts';
 import { countTallies, countVerdicts } from './reach-counts.ts';
 import { reachRows } from './reach-rows.ts';
 import { reachTarget } from './reach-target.ts';
@@ -14,9 +14,8 @@ import { pageByTitle } from './reach-title-order.ts';
 import { type JudgedWindows, judgeWindows } from './reach-windows.ts';
 
 /**
- * Which editions could have been there in time: a verdict and room in days for each, with what it rests on. Verdicts
- * are worked once for each distinct window (places of issue and days of publication), editions with dates in several
- * parts or with alternatives one by one.
+ * Which editions could have been there in time: a verdict and room in days for each, with what it rests on. Editions are
+ * counted by their windows (places of issue and days of publication), those of the page are worked from their claims.
  * @param signal of an asker who may stop waiting: the work ends at its next breath
  */
 export async function reach(store: GraphStore, asked: ReachAsked, signal?: AbortSignal): Promise<Reach> {
@@ -25,7 +24,8 @@ export async function reach(store: GraphStore, asked: ReachAsked, signal?: Abort
   const conventions = await conventionsInForce(store);
   const found = await reachTarget(store, asked, conventions);
   const judged = await judgeWindows(store, found, filter, conventions, breath, signal);
-  const ids = await page(store, asked, judged, filter, breath, signal);
+  await breath.take();
+  const ids = await page(store, asked, judged, filter, signal);
   await breath.take();
   const rows = await reachRows(
     store,
@@ -49,15 +49,13 @@ async function page(
   asked: ReachAsked,
   judged: JudgedWindows,
   filter: EditionFilter,
-  breath: Breath,
   signal: AbortSignal | undefined,
 ): Promise<Page<string, ReachPosition>> {
   const order = asked.order ?? 'ROOM';
   const after = asked.page.after?.order === order ? asked.page.after : undefined;
   if (order === 'TITLE')
     return pageByTitle(store, filter, asked.page.first, after?.order === 'TITLE' ? after : undefined, signal);
-  const buckets = await bucketsInOrder(judged, order as BucketOrder, breath);
-  return pageOfBuckets(store, buckets, filter, asked.page.first, after, signal);
+  return pageOfBuckets(store, judged, order, filter, asked.page.first, after, signal);
 }
 
 /** Ids of the filter are checked, so that a mistyped one is no empty answer. */

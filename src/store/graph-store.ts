@@ -2,6 +2,7 @@ import type { WalkStep } from '../domain/descent/walk-steps.ts';
 import type { Basis } from '../domain/model/counted.ts';
 import type { KindName, RecordKindName } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../domain/model/row.ts';
+import type { PublishedClass } from '../domain/reach/published-window.ts';
 
 /**
  * The port to a store: what every engine must do, and all that the questions may ask of one. Nothing above it knows
@@ -59,8 +60,8 @@ export interface GraphStore {
   originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]>;
 
   /**
-   * How many editions share each window, over all editions or those that pass the filter. Only regular editions (see
-   * EditionWindow); in no particular order. The irregular ones are counted in `irregular`.
+   * How many editions share each window, over all editions or those that pass the filter; in no particular order. Without
+   * a filter it costs no more for more editions, once their windows have been told.
    */
   windowGroups(filter: EditionFilter, signal?: AbortSignal): Promise<WindowGroups>;
 
@@ -80,9 +81,6 @@ export interface GraphStore {
     limit: number,
     signal?: AbortSignal,
   ): Promise<readonly EditionWithWindow[]>;
-
-  /** Ids of the irregular editions that pass the filter, by id. */
-  irregularEditions(filter: EditionFilter, signal?: AbortSignal): Promise<readonly string[]>;
 
   /** All versions of a row, oldest first. */
   versions(id: string): Promise<readonly Stamped<AnyRow>[]>;
@@ -211,30 +209,52 @@ export interface OriginFound {
 }
 
 /**
- * What reach needs of an edition, derived from its claims under the default basis.
- * `profile` names its outlets (see questions/edition-window.ts); `first` and `last` are recorded day bounds of
- * publication, absent = open. An irregular edition (dates of several parts, alternatives, contradictions, access
- * claims) has `regular: false` and is worked from its claims each time.
+ * What reach needs of an edition, derived from its claims under the default basis. `profile` names its outlets (see
+ * questions/edition-outlets.ts); `first` and `last` are the outermost recorded days of publication, absent = open. Where
+ * they do not say all (dates of several parts, alternatives, contradictions, access), `detail` says it (see
+ * questions/window-detail.ts).
  */
 export interface WindowKey {
   readonly profile: string;
-  readonly dateClass: 'IMPRINT' | 'ANNUAL' | 'OTHER';
+  readonly dateClass: PublishedClass;
+  readonly detail?: string;
   readonly first?: number;
   readonly last?: number;
 }
 
 export interface EditionWindow extends WindowKey {
   readonly edition: string;
-  readonly regular: boolean;
 }
 
 export interface EditionWithWindow extends ListPosition {
   readonly window: EditionWindow;
 }
 
+/** Windows by number, since there may be as many as editions. */
 export interface WindowGroups {
-  readonly groups: readonly (WindowKey & { readonly count: number })[];
-  readonly irregular: number;
+  /** Number of the last change set that is counted. */
+  readonly changeSet: number;
+  /** Names of profiles, by number. What is given out grows at its end, and is otherwise the same array for one store. */
+  readonly profiles: readonly string[];
+  /** The same for details; the first is '', for none. */
+  readonly details: readonly string[];
+  /**
+   * A window may be in several, and its counts add up. Those of the first few columns come to no more than those of all:
+   * a count that takes away comes before what it takes away from.
+   */
+  readonly columns: readonly WindowColumns[];
+}
+
+/** A window at each place. */
+export interface WindowColumns {
+  readonly profile: Int32Array;
+  /** Place in `publishedClasses`. */
+  readonly dateClass: Int32Array;
+  readonly detail: Int32Array;
+  /** Open ends as `openDay`, a first one with a minus. */
+  readonly first: Int32Array;
+  readonly last: Int32Array;
+  readonly count: Int32Array;
 }
 
 /**
@@ -292,6 +312,8 @@ export interface WriteBatch {
   readonly await?: readonly AwaitedLink[];
   /** Awaited links that this batch makes: all that wait for these origins are removed. */
   readonly arrived?: readonly Origin[];
+  /** What the engine counts beforehand is made anew from what it counts. */
+  readonly recount?: boolean;
   readonly checkpoint?: Checkpoint & { readonly intake: string };
 }
 

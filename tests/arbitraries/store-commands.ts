@@ -3,6 +3,7 @@ import { claimStepNames, type WalkStep } from '../../src/domain/descent/walk-ste
 import type { AnyRow, Origin } from '../../src/domain/model/row.ts';
 import { foldTokens, sortKey } from '../../src/domain/text/fold.ts';
 import type { EditionFilter, EditionWindow, GraphStore, WalkAsked, WindowKey } from '../../src/store/graph-store.ts';
+import { windowsOfGroups } from '../support/memory-store-groups.ts';
 import {
   appearance,
   batchOf,
@@ -111,14 +112,15 @@ const windowKey: fc.Arbitrary<WindowKey> = fc.record(
   {
     profile: fc.constantFrom('london', ''),
     dateClass: fc.constantFrom('IMPRINT', 'OTHER'),
+    detail: fc.constantFrom('more', 'else'),
     first: fc.constantFrom(-5, 0),
     last: fc.constantFrom(0, 7),
   },
   { requiredKeys: ['profile', 'dateClass'] },
 );
 const editionWindow: fc.Arbitrary<EditionWindow> = fc
-  .tuple(name, fc.boolean(), windowKey)
-  .map(([n, regular, key]) => ({ edition: `edition-of-${n}`, regular, ...key }));
+  .tuple(name, windowKey)
+  .map(([n, key]) => ({ edition: `edition-of-${n}`, ...key }));
 const origin: fc.Arbitrary<Origin> = fc.record({ source: fc.constantFrom('X', 'Y'), key: fc.constantFrom('1', '2') });
 const filter: fc.Arbitrary<EditionFilter> = fc.record(
   {
@@ -218,7 +220,6 @@ function questions(): fc.Arbitrary<StoreCommand> {
     ),
     ask('editionsInWindows', fc.tuple(fc.array(windowKey), filter, fc.option(ids, { nil: undefined }), limit)),
     ask('editionsByTitle', fc.tuple(filter, position, limit)),
-    ask('irregularEditions', fc.tuple(filter)),
     ask('versions', fc.tuple(ids)),
     ask('changeSets', fc.tuple(fc.array(fc.nat(6), { maxLength: 3 }))),
     ask('lastChangeSet', fc.tuple()),
@@ -245,6 +246,5 @@ function searchFor([text, kinds]: readonly [string, readonly ('Work' | 'Edition'
 }
 
 async function groupsInOrder(store: GraphStore, given: EditionFilter): Promise<unknown> {
-  const { groups, irregular } = await store.windowGroups(given);
-  return { groups: groups.map(group => JSON.stringify(group)).sort(), irregular };
+  return windowsOfGroups(await store.windowGroups(given));
 }

@@ -102,7 +102,7 @@ function record(number: number, made: Made): void {
   );
   made.origins.push({ source: 'bench', key: `c${number * 7919}`, id: edition, digest: 'digest' });
   const day = (year - 1970) * 365;
-  made.windows.push({ edition, regular: true, profile: place, dateClass: 'IMPRINT', first: day, last: day + 364 });
+  made.windows.push({ edition, profile: place, dateClass: 'IMPRINT', first: day, last: day + 364 });
 }
 
 function batch(from: number): WriteBatch {

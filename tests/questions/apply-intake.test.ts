@@ -118,7 +118,7 @@ describe('an intake', () => {
       await Promise.all((['Edition', 'Work', 'Place', 'Reference'] as const).map(kind => store.count(kind))),
     ).toEqual([3, 2, 1, 1]);
     expect(await store.windowsOf([(await editionOf(store, '1')).id])).toMatchObject([
-      { regular: true, dateClass: 'IMPRINT', first: -75240, last: -74875 },
+      { dateClass: 'IMPRINT', first: -75240, last: -74875 },
     ]);
   });
 

@@ -32,18 +32,18 @@ function isDepictedWith(edition: RecordOf<'Edition'>, subject: string, claims: r
   );
 }
 
-export function windowInOrder({ edition, regular, profile, dateClass, first, last }: EditionWindow): EditionWindow {
+export function windowInOrder({ edition, profile, dateClass, detail, first, last }: EditionWindow): EditionWindow {
   return {
     edition,
-    regular,
     profile,
     dateClass,
+    ...(detail === undefined ? {} : { detail }),
     ...(first === undefined ? {} : { first }),
     ...(last === undefined ? {} : { last }),
   };
 }
 
 /** Equal for equal windows alone. */
-export function windowName({ profile, dateClass, first, last }: WindowKey): string {
-  return JSON.stringify([profile, dateClass, first ?? null, last ?? null]);
+export function windowName({ profile, dateClass, detail, first, last }: WindowKey): string {
+  return JSON.stringify([profile, dateClass, detail ?? null, first ?? null, last ?? null]);
 }

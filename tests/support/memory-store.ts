@@ -7,6 +7,7 @@ import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
 import type * as port from '../../src/store/graph-store.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
+import { groupsOf } from './memory-store-groups.ts';
 import { isValid, rowInOrder, value } from './memory-store-rows.ts';
 import { matchClass, matchClasses } from './memory-store-search.ts';
 import { walkOver } from './memory-store-walk.ts';
@@ -105,14 +106,7 @@ class MemoryStore implements port.GraphStore {
 
   async windowGroups(filter: port.EditionFilter, signal?: AbortSignal): Promise<port.WindowGroups> {
     this.#open(signal);
-    const groups = new Map<string, port.WindowKey & { readonly count: number }>();
-    const windows = this.#windowsThatPass(filter);
-    for (const { edition: _edition, regular, ...key } of windows) {
-      if (!regular) continue;
-      const name = windowName(key);
-      groups.set(name, { ...key, count: (groups.get(name)?.count ?? 0) + 1 });
-    }
-    return { groups: [...groups.values()], irregular: windows.filter(window => !window.regular).length };
+    return groupsOf(this.#windowsThatPass(filter), this.#changeSets.length);
   }
 
   async editionsInWindows(
@@ -125,7 +119,7 @@ class MemoryStore implements port.GraphStore {
     this.#open(signal);
     const names = new Set(windows.map(windowName));
     return this.#windowsThatPass(filter)
-      .filter(window => window.regular && names.has(windowName(window)))
+      .filter(window => names.has(windowName(window)))
       .map(window => window.edition)
       .filter(id => after === undefined || compareText(id, after) > 0)
       .slice(0, limit);
@@ -143,13 +137,6 @@ class MemoryStore implements port.GraphStore {
       .sort(bySortAndId)
       .filter(edition => after === undefined || bySortAndId(edition, after) > 0)
       .slice(0, limit);
-  }
-
-  async irregularEditions(filter: port.EditionFilter, signal?: AbortSignal): Promise<readonly string[]> {
-    this.#open(signal);
-    return this.#windowsThatPass(filter)
-      .filter(window => !window.regular)
-      .map(window => window.edition);
   }
 
   async versions(id: string) {

@@ -105,9 +105,9 @@ export function walkFrom(from: readonly string[], more: Partial<WalkAsked> = {})
   };
 }
 
-/** A regular window: published in 1790 from "london", unless said otherwise. */
+/** A window: published in 1790 from "london", unless said otherwise. */
 export function windowOf(of: string, more: Partial<EditionWindow> = {}): EditionWindow {
-  return { edition: of, regular: true, profile: 'london', dateClass: 'OTHER', first: -65744, last: -65380, ...more };
+  return { edition: of, profile: 'london', dateClass: 'OTHER', first: -65744, last: -65380, ...more };
 }
 
 /** A batch that puts rows with what they are ordered and found by. */

@@ -69,6 +69,18 @@ export function eraSpan(grid: readonly Era[], { lo, hi }: DayRange): EraSpan {
   return { first, last };
 }
 
+/** First days of all eras but the first: what `eraIndex` looks in. */
+export function eraStarts(grid: readonly Era[]): readonly number[] {
+  return grid.slice(1).map(({ days }) => days.lo!);
+}
+
+/** Place in the grid of the era of a day. */
+export function eraIndex(starts: readonly number[], day: number): number {
+  let at = 0;
+  while (at < starts.length && day >= starts[at]!) at++;
+  return at;
+}
+
 function endsBefore({ days }: Era, day: number): boolean {
   return days.hi !== undefined && days.hi < day;
 }

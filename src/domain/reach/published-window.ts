@@ -6,7 +6,8 @@ import { type CountedDating, flagsOf, recordedDays, written } from './recorded-d
 import { isReversed } from './verdict.ts';
 
 /** Which start before the recorded days the first day for sale may have: none for OTHER. */
-export type PublishedClass = 'IMPRINT' | 'ANNUAL' | 'OTHER';
+export const publishedClasses = ['IMPRINT', 'ANNUAL', 'OTHER'] as const;
+export type PublishedClass = (typeof publishedClasses)[number];
 
 /** When an edition was first for sale, as its counted datings say. */
 export interface PublishedWindow {

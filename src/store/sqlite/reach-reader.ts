@@ -1,75 +1,100 @@
-import { threadId } from 'node:worker_threads';
-import type { EditionFilter, WindowKey } from '../graph-store.ts';
-import { type GroupColumns, type GroupRow, groupColumns } from './group-columns.ts';
+import type { EditionFilter } from '../graph-store.ts';
 import type { KeyCache } from './key-cache.ts';
 import type { Prepared } from './prepared.ts';
 import { type Condition, reachSql, setConditions } from './reach-statements.ts';
-import type { WindowRow } from './reader.ts';
+import type { NamedWindowRow } from './reader.ts';
 import { kindNumber } from './row-codec.ts';
 import { sql } from './statements.ts';
+import { numbersOfBytes, type WindowNumbers, type WindowRow, windowNumbers } from './window-numbers.ts';
+import type { WrittenWindow } from './window-writer.ts';
 
 type Bound = Readonly<Record<string, string | number | null>>;
+type NumberedName = readonly [number: number, name: string];
 
-type NamedWindow = readonly [
-  profile: string,
-  dateClass: WindowKey['dateClass'],
-  first: number | null,
-  last: number | null,
-];
+/** What the asker has of an earlier answer. */
+export interface KnownGroups {
+  /** Greatest numbers of profiles and details. */
+  readonly profile: number;
+  readonly detail: number;
+  readonly tallies: readonly number[];
+}
 
-/** All groups at a state of the store, or word that it is still the one that was known. */
 export interface GroupsFound {
-  readonly version: string;
-  readonly columns?: GroupColumns;
+  readonly changeSet: number;
+  /** Those that are not known, by number. */
+  readonly profiles: readonly NumberedName[];
+  readonly details: readonly NumberedName[];
+  /** Numbers of the tallies whose counts add up, the newest first, with what they hold where it is not known. */
+  readonly tallies: readonly (readonly [number: number, numbers: WindowNumbers | undefined])[];
 }
 
 /** Windows of editions under a filter: what questions about reach count and page. */
 export class ReachReader {
   readonly #prepared: Prepared;
   readonly #keys: KeyCache;
-  readonly #profiles = new Map<number, string>();
 
   constructor(prepared: Prepared, keys: KeyCache) {
     this.#prepared = prepared;
     this.#keys = keys;
   }
 
-  /** @param known version of the groups without a filter that the asker has */
-  groups(filter: EditionFilter, known: string | undefined): GroupsFound {
-    const version = this.#version();
-    if (version === known) return { version };
+  groups(filter: EditionFilter, known: KnownGroups): GroupsFound {
     const { conditions, values } = this.#filter(filter);
-    const groups = this.#all<GroupRow>(reachSql.groups(conditions), values);
-    const [[irregular]] = this.#all<[number]>(reachSql.irregularCount(conditions), values) as [[number]];
-    return { version, columns: groupColumns(groups, irregular, number => this.#nameOfProfile(number)) };
-  }
-
-  irregular(filter: EditionFilter): string[] {
-    const { conditions, values } = this.#filter(filter);
-    return this.#all<[string]>(reachSql.irregular(conditions), values).map(([id]) => id);
+    return {
+      changeSet: this.#prepared.first<[number]>(sql.lastChangeSet)![0],
+      profiles: this.#prepared.all<NumberedName>(sql.profilesAfter, known.profile),
+      details: this.#prepared.all<NumberedName>(sql.detailsAfter, known.detail),
+      tallies: conditions.length === 0 ? this.#tallies(known.tallies) : [[0, this.#counted(conditions, values)]],
+    };
   }
 
   /** Ids, in no order, among them the first `limit` after `after` over all the windows. */
-  inWindows(windows: readonly WindowKey[], filter: EditionFilter, after: string, limit: number): string[] {
+  inWindows(windows: readonly WrittenWindow[], filter: EditionFilter, after: string, limit: number): string[] {
     const { conditions, values } = this.#filter(filter);
+    const numbered = windows.map(window => this.#numbered(window)).filter(window => window !== undefined);
     if (conditions.some(condition => setConditions.has(condition))) {
-      const wanted = new Set(windows.map(w => windowName(w.profile, w.dateClass, w.first ?? null, w.last ?? null)));
-      return this.#all<[string, ...NamedWindow]>(reachSql.regular(conditions), { ...values, after })
-        .filter(([, profile, dateClass, first, last]) => wanted.has(windowName(profile, dateClass, first, last)))
+      const wanted = new Set(numbered.map(window => Object.values(window).join()));
+      return this.#all<[string, ...number[]]>(reachSql.windows(conditions), { ...values, after })
+        .filter(([, ...window]) => wanted.has(window.join()))
         .map(([id]) => id);
     }
     const text = reachSql.inWindow(conditions);
-    return windows.flatMap(({ profile, dateClass, first, last }) => {
-      const number = this.#prepared.first<[number]>(sql.profileOfName, profile)?.[0];
-      if (number === undefined) return [];
-      const window = { profile: number, class: dateClass, first: first ?? null, last: last ?? null };
-      return this.#all<[string]>(text, { ...values, ...window, after, limit }).map(([id]) => id);
-    });
+    return numbered.flatMap(window =>
+      this.#all<[string]>(text, { ...values, ...window, after, limit }).map(([id]) => id),
+    );
   }
 
-  byTitle(filter: EditionFilter, sort: string, id: string, limit: number): [id: string, sort: string, ...WindowRow][] {
+  byTitle(
+    filter: EditionFilter,
+    sort: string,
+    id: string,
+    limit: number,
+  ): [id: string, sort: string, ...NamedWindowRow][] {
     const { conditions, values } = this.#filter(filter);
     return this.#all(reachSql.byTitle(conditions), { ...values, kind: kindNumber('Edition'), sort, after: id, limit });
+  }
+
+  #tallies(known: readonly number[]): GroupsFound['tallies'] {
+    const isKnown = new Set(known);
+    return this.#prepared
+      .all<[number]>(sql.talliesInOrder)
+      .map(([number]) => [number, isKnown.has(number) ? undefined : this.#tally(number)]);
+  }
+
+  #tally(number: number): WindowNumbers {
+    return numbersOfBytes(this.#prepared.first<[Uint8Array]>(sql.tallyOfNumber, number)![0]);
+  }
+
+  #counted(conditions: readonly Condition[], values: Bound): WindowNumbers {
+    return windowNumbers(this.#all<WindowRow>(reachSql.groups(conditions), values));
+  }
+
+  /** The numbers of a window, in the order of its columns; undefined if no edition ever had its profile or detail. */
+  #numbered([profile, dateClass, detail, first, last]: WrittenWindow): Readonly<Record<string, number>> | undefined {
+    const profileNumber = this.#prepared.first<[number]>(sql.profileOfName, profile)?.[0];
+    const detailNumber = detail === '' ? 0 : this.#prepared.first<[number]>(sql.detailOfText, detail)?.[0];
+    if (profileNumber === undefined || detailNumber === undefined) return undefined;
+    return { profile: profileNumber, class: dateClass, detail: detailNumber, first, last };
   }
 
   /** The conditions of a filter with the values they bind; an id that is not there passes nothing. */
@@ -88,22 +113,7 @@ export class ReachReader {
     };
   }
 
-  /** Another after every commit. SQLite counts them for each connection, so the thread is part of it. */
-  #version(): string {
-    return `${threadId}.${this.#prepared.first<[number]>('PRAGMA data_version')![0]}`;
-  }
-
-  #nameOfProfile(number: number): string {
-    const known = this.#profiles.get(number) ?? this.#prepared.first<[string]>(sql.nameOfProfile, number)![0];
-    this.#profiles.set(number, known);
-    return known;
-  }
-
   #all<Row extends readonly unknown[]>(text: string, values: Bound): Row[] {
     return this.#prepared.of(text).all(values) as unknown as Row[];
   }
-}
-
-function windowName(profile: string, dateClass: string, first: number | null, last: number | null): string {
-  return `${dateClass} ${first} ${last} ${profile}`;
 }

@@ -44,31 +44,27 @@ function windowsThatPass(filter: readonly Condition[], join = ''): string {
 
 const joinNode = ' CROSS JOIN node AS n ON n.key = w.edition';
 const joinProfile = ' CROSS JOIN profile AS p ON p.number = w.profile';
-const windowColumns = 'w.class, w.first, w.last';
+const joinDetail = ' LEFT JOIN window_detail AS d ON d.number = w.detail';
+const window = 'w.profile, w.class, w.detail, w.first, w.last';
+const namedWindow = 'p.name, w.class, d.text, w.first, w.last';
 
 /** Statements of questions about reach, by filter. */
 export const reachSql = {
   groups: (filter: readonly Condition[]): string =>
-    `SELECT w.profile, ${windowColumns}, count(*) FROM ${windowsThatPass(filter)} AND w.regular = 1 GROUP BY w.profile, ${windowColumns}`,
-
-  irregularCount: (filter: readonly Condition[]): string =>
-    `SELECT count(*) FROM ${windowsThatPass(filter)} AND w.regular = 0`,
-
-  irregular: (filter: readonly Condition[]): string =>
-    `SELECT n.id FROM ${windowsThatPass(filter, joinNode)} AND w.regular = 0 ORDER BY n.id`,
+    `SELECT ${window}, count(*) FROM ${windowsThatPass(filter)} GROUP BY ${window}`,
 
   inWindow: (filter: readonly Condition[]): string =>
-    `SELECT n.id FROM ${windowsThatPass(filter, joinNode)} AND w.regular = 1 AND w.profile = :profile AND w.class = :class AND w.first IS :first AND w.last IS :last AND n.id > :after ORDER BY n.id LIMIT :limit`,
+    `SELECT n.id FROM ${windowsThatPass(filter, joinNode)} AND w.profile = :profile AND w.class = :class AND w.detail = :detail AND w.first = :first AND w.last = :last AND n.id > :after ORDER BY n.id LIMIT :limit`,
 
-  /** Every regular edition that passes, in no order. */
-  regular: (filter: readonly Condition[]): string =>
-    `SELECT n.id, p.name, ${windowColumns} FROM ${windowsThatPass(filter, joinNode + joinProfile)} AND w.regular = 1 AND n.id > :after`,
+  /** Every edition that passes with the numbers of its window, in no order. */
+  windows: (filter: readonly Condition[]): string =>
+    `SELECT n.id, ${window} FROM ${windowsThatPass(filter, joinNode)} AND n.id > :after`,
 
   byTitle: (filter: readonly Condition[]): string => {
     const inOrder = filter.every(name => !setConditions.has(name));
     const from = inOrder
-      ? `node AS n CROSS JOIN ${windowsThatPass(filter, joinProfile)} AND w.edition = n.key`
-      : windowsThatPass(filter, joinNode + joinProfile);
-    return `SELECT n.id, n.sort, w.regular, p.name, ${windowColumns} FROM ${from} AND n.kind = :kind AND n.sort IS NOT NULL AND (n.sort, n.id) > (:sort, :after) ORDER BY n.sort, n.id LIMIT :limit`;
+      ? `node AS n CROSS JOIN ${windowsThatPass(filter, joinProfile + joinDetail)} AND w.edition = n.key`
+      : windowsThatPass(filter, joinNode + joinProfile + joinDetail);
+    return `SELECT n.id, n.sort, ${namedWindow} FROM ${from} AND n.kind = :kind AND n.sort IS NOT NULL AND (n.sort, n.id) > (:sort, :after) ORDER BY n.sort, n.id LIMIT :limit`;
   },
 } as const;

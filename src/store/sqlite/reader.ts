@@ -1,24 +1,25 @@
 import { statSync } from 'node:fs';
 import type { DatabaseSync } from 'node:sqlite';
 import { compareText } from '../../domain/text/compare.ts';
-import type { EditionFilter, WindowKey } from '../graph-store.ts';
+import type { EditionFilter } from '../graph-store.ts';
 import type { Deadline } from './deadline.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
-import { type GroupsFound, ReachReader } from './reach-reader.ts';
+import { type GroupsFound, type KnownGroups, ReachReader } from './reach-reader.ts';
 import type { ReadRow } from './row-codec.ts';
 import { kindNames } from './schema-text.ts';
 import { type FoundWords, SearchReader, type SearchTexts } from './search-reader.ts';
 import { kindSql, now, sql } from './statements.ts';
 import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
+import type { WrittenWindow } from './window-writer.ts';
 
 export type OriginPair = readonly [key: string, source: string];
-export type WindowRow = readonly [
-  regular: number,
+export type NamedWindowRow = readonly [
   profile: string,
-  dateClass: WindowKey['dateClass'],
-  first: number | null,
-  last: number | null,
+  dateClass: number,
+  detail: string | null,
+  first: number,
+  last: number,
 ];
 export type ChangeSetRow = readonly [number: number, moment: string, who: string, why: string, batch: string | null];
 export interface FactNumbers {
@@ -127,15 +128,11 @@ export class Reader {
     });
   }
 
-  windowGroups(filter: EditionFilter, known?: string): GroupsFound {
+  windowGroups(filter: EditionFilter, known: KnownGroups): GroupsFound {
     return this.#reach.groups(filter, known);
   }
 
-  irregularEditions(filter: EditionFilter): string[] {
-    return this.#reach.irregular(filter);
-  }
-
-  editionsInWindows(windows: readonly WindowKey[], filter: EditionFilter, after: string, limit: number): string[] {
+  editionsInWindows(windows: readonly WrittenWindow[], filter: EditionFilter, after: string, limit: number): string[] {
     return this.#reach.inWindows(windows, filter, after, limit);
   }
 
@@ -168,10 +165,10 @@ export class Reader {
     });
   }
 
-  windowsOf(ids: readonly string[]): (WindowRow | null)[] {
+  windowsOf(ids: readonly string[]): (NamedWindowRow | null)[] {
     return ids.map(id => {
       const key = this.#keys.get(id);
-      return key === undefined ? null : (this.prepared.first<WindowRow>(sql.windowOf, key) ?? null);
+      return key === undefined ? null : (this.prepared.first<NamedWindowRow>(sql.windowOf, key) ?? null);
     });
   }
 

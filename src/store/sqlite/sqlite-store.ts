@@ -3,16 +3,17 @@ import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
-import { invariant, PlatestemmaError } from '../../errors.ts';
+import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
-import { windowGroups } from './group-columns.ts';
+import { GroupsKnown } from './groups-known.ts';
 import type { GroupsFound } from './reach-reader.ts';
-import type { ChangeSetRow, FactNumbers, OriginPair, WindowRow } from './reader.ts';
+import type { ChangeSetRow, FactNumbers, NamedWindowRow, OriginPair } from './reader.ts';
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
 import type { FoundWords } from './search-reader.ts';
 import { now } from './statements.ts';
 import type { WalkCall, WalkFound } from './walk-reader.ts';
+import { decodeWindow, encodeWindow } from './window-codec.ts';
 import type { StoreCalls } from './worker-client.ts';
 import type { WrittenBatch } from './writer.ts';
 
@@ -38,8 +39,7 @@ export class SqliteStore implements port.GraphStore {
   /** For words to be found, which do not wait for what looks at the whole store. */
   readonly #words: StoreCalls;
   readonly #limit: number;
-  /** What was last answered without a filter: it holds until something is written. */
-  #allGroups: { readonly version: string; readonly groups: port.WindowGroups } | undefined;
+  readonly #groups = new GroupsKnown();
 
   constructor({ writer, quick, long, words }: StoreThreads, limit: number) {
     this.#writer = writer;
@@ -120,13 +120,8 @@ export class SqliteStore implements port.GraphStore {
 
   async windowGroups(filter: port.EditionFilter, signal?: AbortSignal): Promise<port.WindowGroups> {
     const isFiltered = Object.values(filter).some(value => value !== undefined);
-    const known = isFiltered ? undefined : this.#allGroups;
-    const { version, columns } = await this.#askLong<GroupsFound>('windowGroups', [filter, known?.version], signal);
-    if (columns === undefined && known !== undefined) return known.groups;
-    invariant(columns !== undefined, 'groups that are not known already are given');
-    const groups = windowGroups(columns);
-    if (!isFiltered) this.#allGroups = { version, groups };
-    return groups;
+    const found = await this.#askLong<GroupsFound>('windowGroups', [filter, this.#groups.known()], signal);
+    return this.#groups.groups(found, !isFiltered);
   }
 
   async editionsInWindows(
@@ -136,7 +131,7 @@ export class SqliteStore implements port.GraphStore {
     limit: number,
     signal?: AbortSignal,
   ): Promise<readonly string[]> {
-    const distinct = [...new Map(windows.map(window => [nameOf(window), window])).values()];
+    const distinct = [...new Map(windows.map(encodeWindow).map(window => [JSON.stringify(window), window])).values()];
     const ids = await this.#askLong<string[]>('editionsInWindows', [distinct, filter, after ?? '', limit], signal);
     return ids.sort(compareText).slice(0, limit);
   }
@@ -148,12 +143,8 @@ export class SqliteStore implements port.GraphStore {
     signal?: AbortSignal,
   ): Promise<readonly port.EditionWithWindow[]> {
     const args = [filter, after?.sort ?? '', after?.id ?? '', limit];
-    const rows = await this.#askLong<[string, string, ...WindowRow][]>('editionsByTitle', args, signal);
-    return rows.map(([id, sort, ...window]) => ({ sort, id, window: windowOf(id, window) }));
-  }
-
-  irregularEditions(filter: port.EditionFilter, signal?: AbortSignal): Promise<readonly string[]> {
-    return this.#askLong('irregularEditions', [filter], signal);
+    const rows = await this.#askLong<[string, string, ...NamedWindowRow][]>('editionsByTitle', args, signal);
+    return rows.map(([id, sort, ...window]) => ({ sort, id, window: decodeWindow(id, window) }));
   }
 
   async versions(id: string): Promise<readonly Stamped<AnyRow>[]> {
@@ -178,8 +169,8 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async windowsOf(ids: readonly string[]): Promise<readonly (port.EditionWindow | undefined)[]> {
-    const rows = await this.#each<WindowRow | null>('windowsOf', ids);
-    return rows.map((row, i) => (row === null ? undefined : windowOf(ids[i]!, row)));
+    const rows = await this.#each<NamedWindowRow | null>('windowsOf', ids);
+    return rows.map((row, i) => (row === null ? undefined : decodeWindow(ids[i]!, row)));
   }
 
   async sortKeysOf(ids: readonly string[]): Promise<readonly (string | undefined)[]> {
@@ -262,36 +253,12 @@ function walkCall(asked: port.WalkAsked): WalkCall {
   };
 }
 
-function windowOf(edition: string, [regular, profile, dateClass, first, last]: WindowRow): port.EditionWindow {
-  return { edition, regular: regular === 1, ...windowKey(profile, dateClass, first, last) };
-}
-
-function nameOf({ profile, dateClass, first, last }: port.WindowKey): string {
-  return JSON.stringify([profile, dateClass, first, last]);
-}
-
-function windowKey(
-  profile: string,
-  dateClass: port.WindowKey['dateClass'],
-  first: number | null,
-  last: number | null,
-): port.WindowKey {
-  return { profile, dateClass, ...(first === null ? {} : { first }), ...(last === null ? {} : { last }) };
-}
-
 function writtenBatch(batch: port.WriteBatch): WrittenBatch {
   const { moment, who, why, batch: run } = batch.changeSet;
   return {
     changeSet: [moment, who, why, run ?? null],
     put: batch.put.map(encodeRow),
-    windows: (batch.windows ?? []).map(w => [
-      w.edition,
-      w.regular ? 1 : 0,
-      w.profile,
-      w.dateClass,
-      w.first ?? null,
-      w.last ?? null,
-    ]),
+    windows: (batch.windows ?? []).map(window => [window.edition, ...encodeWindow(window)]),
     origins: (batch.origins ?? []).map(o => [o.key, o.source, o.id, o.digest]),
     await: (batch.await ?? []).map(link => [
       link.origin.key,
@@ -300,6 +267,7 @@ function writtenBatch(batch: port.WriteBatch): WrittenBatch {
       link.role,
     ]),
     arrived: (batch.arrived ?? []).map(pairOf),
+    recount: batch.recount === true,
     checkpoint:
       batch.checkpoint === undefined
         ? null

@@ -44,13 +44,25 @@ export const sql = {
   deleteAwaited: 'DELETE FROM awaited WHERE key = ? AND source = ?',
   putCheckpoint: 'INSERT OR REPLACE INTO checkpoint (intake, records, report) VALUES (?, ?, ?)',
   checkpoint: 'SELECT records, report FROM checkpoint WHERE intake = ?',
-  nameOfProfile: 'SELECT name FROM profile WHERE number = ?',
+  profilesAfter: 'SELECT number, name FROM profile WHERE number > ? ORDER BY number',
   profileOfName: 'SELECT number FROM profile WHERE name = ?',
   insertProfile: 'INSERT INTO profile (name) VALUES (?)',
+  detailsAfter: 'SELECT number, text FROM window_detail WHERE number > ? ORDER BY number',
+  detailOfText: 'SELECT number FROM window_detail WHERE text = ?',
+  insertDetail: 'INSERT INTO window_detail (text) VALUES (?)',
   putWindow:
-    'INSERT OR REPLACE INTO edition_window (edition, regular, profile, class, first, last) VALUES (?, ?, ?, ?, ?, ?)',
+    'INSERT OR REPLACE INTO edition_window (edition, profile, class, detail, first, last) VALUES (?, ?, ?, ?, ?, ?)',
+  numbersOfWindow: 'SELECT profile, class, detail, first, last FROM edition_window WHERE edition = ?',
   windowOf:
-    'SELECT w.regular, p.name, w.class, w.first, w.last FROM edition_window AS w CROSS JOIN profile AS p ON p.number = w.profile WHERE w.edition = ?',
+    'SELECT p.name, w.class, d.text, w.first, w.last FROM edition_window AS w CROSS JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail WHERE w.edition = ?',
+  allWindows:
+    'SELECT profile, class, detail, first, last, count(*) FROM edition_window GROUP BY profile, class, detail, first, last',
+  insertTally: 'INSERT INTO window_tally (level, numbers) VALUES (?, ?)',
+  talliesOfLevel: 'SELECT number FROM window_tally WHERE level = ? ORDER BY number',
+  talliesInOrder: 'SELECT number FROM window_tally ORDER BY level, number DESC',
+  tallyOfNumber: 'SELECT numbers FROM window_tally WHERE number = ?',
+  deleteTally: 'DELETE FROM window_tally WHERE number = ?',
+  deleteTalliesBefore: 'DELETE FROM window_tally WHERE number < ?',
   foldVersion: "SELECT version FROM derived WHERE name = 'fold'",
   bytes: 'SELECT page_count * page_size FROM pragma_page_count(), pragma_page_size()',
 } as const;

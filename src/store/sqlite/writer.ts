@@ -8,22 +8,17 @@ import { Prepared } from './prepared.ts';
 import type { Cell, WrittenRow } from './row-codec.ts';
 import { kindNames, kindWord } from './schema-text.ts';
 import { type KindSql, kindSql, sql } from './statements.ts';
+import { WindowWriter, type WrittenWindow } from './window-writer.ts';
 
 /** A batch as it crosses to the writer: arrays, links as ids. */
 export interface WrittenBatch {
   readonly changeSet: readonly [moment: string, who: string, why: string, batch: string | null];
   readonly put: readonly WrittenRow[];
-  readonly windows: readonly (readonly [
-    edition: string,
-    regular: number,
-    profile: string,
-    dateClass: string,
-    first: number | null,
-    last: number | null,
-  ])[];
+  readonly windows: readonly (readonly [edition: string, ...WrittenWindow])[];
   readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
   readonly await: readonly (readonly [key: string, source: string, claim: string, role: string])[];
   readonly arrived: readonly (readonly [key: string, source: string])[];
+  readonly recount: boolean;
   readonly checkpoint: readonly [intake: string, records: number, report: string] | null;
 }
 
@@ -52,7 +47,7 @@ export class Writer {
   readonly #database: DatabaseSync;
   readonly #file: string;
   readonly #keys: KeyCache;
-  readonly #profiles = new Map<string, number>();
+  readonly #windows: WindowWriter;
   #lastKey = 0;
 
   constructor(database: DatabaseSync, file: string) {
@@ -60,6 +55,7 @@ export class Writer {
     this.#file = file;
     this.prepared = new Prepared(database);
     this.#keys = new KeyCache(this.prepared);
+    this.#windows = new WindowWriter(this.prepared);
   }
 
   /** Number of the change set written, or of the last one where nothing was put. */
@@ -74,7 +70,7 @@ export class Writer {
       return number;
     } catch (error) {
       this.#keys.clear();
-      this.#profiles.clear();
+      this.#windows.clear();
       if (this.#database.isTransaction) this.#database.exec('ROLLBACK');
       throw error;
     }
@@ -148,11 +144,10 @@ export class Writer {
     this.prepared.of(texts.insert).run(key, number, ...cells);
   }
 
-  #writeRest({ windows, origins, await: awaited, arrived, checkpoint }: WrittenBatch): void {
-    for (const [edition, regular, profile, dateClass, first, last] of windows) {
-      const numbers = [this.#key(edition), regular, this.#profile(profile)] as const;
-      this.prepared.of(sql.putWindow).run(...numbers, dateClass, first, last);
-    }
+  #writeRest({ windows, origins, await: awaited, arrived, recount, checkpoint }: WrittenBatch): void {
+    for (const [edition, ...window] of windows) this.#windows.put(this.#key(edition), window);
+    this.#windows.tally();
+    if (recount) this.#windows.remake();
     for (const [key, source, id, digest] of origins) {
       this.prepared.of(sql.putOrigin).run(key, source, this.#key(id), digest);
     }
@@ -169,13 +164,6 @@ export class Writer {
       `expected the id of a row that is in the store or in the same change, came "${id}"`,
       { place: { key: id } },
     );
-  }
-
-  #profile(name: string): number {
-    const known = this.#profiles.get(name) ?? this.prepared.first<[number]>(sql.profileOfName, name)?.[0];
-    const number = known ?? Number(this.prepared.of(sql.insertProfile).run(name).lastInsertRowid);
-    this.#profiles.set(name, number);
-    return number;
   }
 
   #lastChangeSet(): number {

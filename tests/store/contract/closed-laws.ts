@@ -19,7 +19,6 @@ const calls: Readonly<
   windowGroups: [store => store.windowGroups({})],
   editionsInWindows: [store => store.editionsInWindows([], {}, undefined, 1)],
   editionsByTitle: [store => store.editionsByTitle({}, undefined, 1)],
-  irregularEditions: [store => store.irregularEditions({})],
   versions: [store => store.versions('plate-of-a')],
   changeSets: [store => store.changeSets([1]), store => store.changeSets([])],
   lastChangeSet: [store => store.lastChangeSet()],

@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import type { AnyRow } from '../../../src/domain/model/row.ts';
-import type { EditionFilter, GraphStore } from '../../../src/store/graph-store.ts';
+import type { EditionFilter, GraphStore, WindowKey } from '../../../src/store/graph-store.ts';
+import { windowsOfGroups } from '../../support/memory-store-groups.ts';
 import {
   appearance,
   batchOf,
@@ -35,21 +36,22 @@ const rows: readonly AnyRow[] = [
 
 const windows = [
   ...[...'abc'].map(name => windowOf(`edition-of-${name}`)),
-  windowOf('edition-of-d', { regular: false }),
+  windowOf('edition-of-d', { detail: 'more' }),
   windowOf('edition-of-e', { profile: 'paris' }),
 ];
 
 /** Last letters of the editions that pass, the same by every road. */
 async function pass(store: GraphStore, filter: EditionFilter): Promise<string> {
-  const { edition: _e, regular: _r, ...london } = windowOf('edition-of-a');
+  const { edition: _, ...london } = windowOf('edition-of-a');
+  const keys: readonly WindowKey[] = [london, { ...london, profile: 'paris' }, { ...london, detail: 'more' }];
   const titles = await store.editionsByTitle(filter, undefined, 99);
-  const regular = await store.editionsInWindows([london, { ...london, profile: 'paris' }], filter, undefined, 99);
-  const irregular = await store.irregularEditions(filter);
-  const groups = await store.windowGroups(filter);
   const all = titles.map(found => found.id).sort();
-  expect([...regular, ...irregular].sort()).toEqual(all);
-  expect(groups.groups.reduce((sum, group) => sum + group.count, 0)).toBe(regular.length);
-  expect(groups.irregular).toBe(irregular.length);
+  expect(await store.editionsInWindows(keys, filter, undefined, 99)).toEqual(all);
+  const groups = windowsOfGroups(await store.windowGroups(filter));
+  for (const [key, count] of groups) {
+    expect(await store.editionsInWindows([key], filter, undefined, 99)).toHaveLength(count);
+  }
+  expect(groups.reduce((sum, [, count]) => sum + count, 0)).toBe(all.length);
   return all.map(id => id.at(-1)).join('');
 }
 

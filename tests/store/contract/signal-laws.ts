@@ -8,7 +8,6 @@ const calls: Readonly<Record<string, (store: GraphStore, signal: AbortSignal) =>
   windowGroups: (store, signal) => store.windowGroups({}, signal),
   editionsInWindows: (store, signal) => store.editionsInWindows([windowOf('edition-of-a')], {}, undefined, 9, signal),
   editionsByTitle: (store, signal) => store.editionsByTitle({}, undefined, 9, signal),
-  irregularEditions: (store, signal) => store.irregularEditions({}, signal),
 };
 
 export const signalLaws: readonly Law[] = [

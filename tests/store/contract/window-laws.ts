@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
-import type { GraphStore, WindowGroups, WindowKey } from '../../../src/store/graph-store.ts';
+import type { EditionFilter, GraphStore, WindowKey } from '../../../src/store/graph-store.ts';
+import { windowsOfGroups } from '../../support/memory-store-groups.ts';
 import { batchOf, edition, windowOf, work } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
@@ -13,37 +14,73 @@ async function shelve(store: GraphStore) {
       windows: [
         windowOf('edition-of-a'),
         windowOf('edition-of-b'),
-        { edition: 'edition-of-c', regular: true, ...open },
-        { edition: 'edition-of-d', regular: true, ...fromThen },
+        { edition: 'edition-of-c', ...open },
+        { edition: 'edition-of-d', ...fromThen },
         windowOf('edition-of-e', { dateClass: 'IMPRINT', profile: '' }),
-        windowOf('edition-of-f', { regular: false }),
+        windowOf('edition-of-f', { detail: 'in two parts' }),
       ],
     }),
   );
 }
 
-/** In no particular order: compared in one. */
-function inOrder({ groups, irregular }: WindowGroups) {
-  return { groups: groups.map(group => JSON.stringify(group)).sort(), irregular };
+/** How many editions have each window. */
+async function counted(
+  store: GraphStore,
+  filter: EditionFilter = {},
+): Promise<readonly (readonly [WindowKey, number])[]> {
+  return windowsOfGroups(await store.windowGroups(filter));
 }
 
 export const windowLaws: readonly Law[] = [
   {
-    says: 'editions are counted by window, the irregular ones apart',
+    says: 'editions are counted by window',
     check: async store => {
-      expect(await store.windowGroups({})).toEqual({ groups: [], irregular: 0 });
+      expect(await counted(store)).toEqual([]);
       await shelve(store);
-      expect(inOrder(await store.windowGroups({}))).toEqual(
-        inOrder({
-          groups: [
-            { ...in1790, count: 2 },
-            { ...open, count: 1 },
-            { ...fromThen, count: 1 },
-            { ...in1790, profile: '', dateClass: 'IMPRINT', count: 1 },
-          ],
-          irregular: 1,
-        }),
-      );
+      const { first, last } = in1790;
+      expect(await counted(store)).toEqual([
+        [{ profile: '', dateClass: 'IMPRINT', first, last }, 1],
+        [{ profile: 'london', dateClass: 'OTHER', detail: 'in two parts', first, last }, 1],
+        [in1790, 2],
+        [fromThen, 1],
+        [open, 1],
+      ]);
+      expect((await store.windowGroups({})).changeSet).toBe(1);
+    },
+  },
+  {
+    says: 'counts follow windows that are written again, and are made anew where that is asked for',
+    check: async store => {
+      await shelve(store);
+      const before = await counted(store);
+      for (const name of 'ababab') {
+        await store.write(batchOf([], { windows: [{ edition: `edition-of-${name}`, ...open }] }));
+        await store.write(batchOf([], { windows: [windowOf(`edition-of-${name}`)] }));
+      }
+      expect(await counted(store)).toEqual(before);
+      await store.write(batchOf([], { windows: [windowOf('edition-of-a', { last: 7 })], recount: true }));
+      const after = await counted(store);
+      expect(after).toContainEqual([in1790, 1]);
+      expect(after).toContainEqual([{ ...in1790, last: 7 }, 1]);
+      expect(after.reduce((sum, [, count]) => sum + count, 0)).toBe(6);
+      await store.write(batchOf([], { recount: true }));
+      expect(await counted(store)).toEqual(after);
+    },
+  },
+  {
+    says: 'counts seen in the first columns come to no more than in all',
+    check: async store => {
+      await shelve(store);
+      for (const name of 'abcab') {
+        await store.write(batchOf([], { windows: [{ edition: `edition-of-${name}`, ...open }] }));
+        await store.write(batchOf([], { windows: [{ edition: `edition-of-${name}`, ...fromThen }] }));
+      }
+      const groups = await store.windowGroups({});
+      const whole = new Map(windowsOfGroups(groups).map(([key, count]) => [JSON.stringify(key), count]));
+      groups.columns.forEach((_, i) => {
+        const some = windowsOfGroups({ ...groups, columns: groups.columns.slice(0, i) });
+        for (const [key, count] of some) expect(count).toBeLessThanOrEqual(whole.get(JSON.stringify(key)) ?? 0);
+      });
     },
   },
   {
@@ -55,6 +92,8 @@ export const windowLaws: readonly Law[] = [
       expect(await ids([open])).toEqual(['edition-of-c']);
       expect(await ids([fromThen, open, in1790, in1790])).toEqual([...'abcd'].map(name => `edition-of-${name}`));
       expect(await ids([{ ...in1790, profile: 'paris' }])).toEqual([]);
+      expect(await ids([{ ...in1790, detail: 'in two parts' }])).toEqual(['edition-of-f']);
+      expect(await ids([{ ...in1790, detail: 'unheard of' }])).toEqual([]);
       expect(await ids([])).toEqual([]);
     },
   },
@@ -70,15 +109,7 @@ export const windowLaws: readonly Law[] = [
     },
   },
   {
-    says: 'irregular editions come by id',
-    check: async store => {
-      await shelve(store);
-      await store.write(batchOf([], { windows: [windowOf('edition-of-b', { regular: false })] }));
-      expect(await store.irregularEditions({})).toEqual(['edition-of-b', 'edition-of-f']);
-    },
-  },
-  {
-    says: 'editions come by title and id with their windows, the irregular ones among them, in pages',
+    says: 'editions come by title and id with their windows, in pages',
     check: async store => {
       await shelve(store);
       const whole = await store.editionsByTitle({}, undefined, 9);
@@ -86,9 +117,9 @@ export const windowLaws: readonly Law[] = [
       expect(whole[1]).toEqual({
         sort: 'title',
         id: 'edition-of-c',
-        window: { edition: 'edition-of-c', regular: true, ...open },
+        window: { edition: 'edition-of-c', ...open },
       });
-      expect(whole[4]!.window).toEqual(windowOf('edition-of-f', { regular: false }));
+      expect(whole[4]!.window).toEqual(windowOf('edition-of-f', { detail: 'in two parts' }));
       expect(await store.editionsByTitle({}, whole[1], 2)).toEqual(whole.slice(2, 4));
       expect(await store.editionsByTitle({}, whole[4], 2)).toEqual(whole.slice(5));
     },
@@ -97,9 +128,9 @@ export const windowLaws: readonly Law[] = [
     says: 'a window that is written again takes the place of the one before',
     check: async store => {
       await shelve(store);
-      await store.write(batchOf([], { windows: [{ edition: 'edition-of-a', regular: true, ...open }] }));
+      await store.write(batchOf([], { windows: [{ edition: 'edition-of-a', ...open }] }));
       expect(await store.windowsOf(['edition-of-a', 'edition-of-none', 'edition-of-b'])).toEqual([
-        { edition: 'edition-of-a', regular: true, ...open },
+        { edition: 'edition-of-a', ...open },
         undefined,
         windowOf('edition-of-b'),
       ]);
@@ -111,11 +142,11 @@ export const windowLaws: readonly Law[] = [
     check: async store => {
       await store.write(
         batchOf([work('birds'), edition('a')], {
-          windows: [{ last: 2, first: 1, dateClass: 'ANNUAL', profile: 'x', regular: true, edition: 'edition-of-a' }],
+          windows: [{ last: 2, first: 1, detail: 'd', dateClass: 'ANNUAL', profile: 'x', edition: 'edition-of-a' }],
         }),
       );
       const [window] = await store.windowsOf(['edition-of-a']);
-      expect(Object.keys(window!)).toEqual(['edition', 'regular', 'profile', 'dateClass', 'first', 'last']);
+      expect(Object.keys(window!)).toEqual(['edition', 'profile', 'dateClass', 'detail', 'first', 'last']);
     },
   },
 ];

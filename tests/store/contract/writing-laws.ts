@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { foldVersion } from '../../../src/domain/text/fold.ts';
+import { windowsOfGroups } from '../../support/memory-store-groups.ts';
 import { batchOf, copying, edition, plate, windowOf, work } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
@@ -31,7 +32,7 @@ export const writingLaws: readonly Law[] = [
       expect(await store.lastChangeSet()).toBe(1);
       expect(await store.byOrigin([{ source: 's', key: 'k' }])).toEqual([undefined]);
       expect(await store.checkpoint('i')).toBeUndefined();
-      expect((await store.windowGroups({})).groups).toEqual([]);
+      expect(windowsOfGroups(await store.windowGroups({}))).toEqual([]);
       const after = { whole: 'after', tokens: ['after'], kinds: [], cap: 9 };
       expect((await store.search(after)).candidates).toEqual([]);
 

@@ -30,6 +30,7 @@ test('a full disk is STORE_FULL and may be tried again; the batch is taken back'
       origins: [],
       await: [],
       arrived: [],
+      recount: false,
       checkpoint: null,
     }),
   );

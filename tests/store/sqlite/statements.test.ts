@@ -44,16 +44,25 @@ describe('statements of the SQLite engine', () => {
   test('each question about reach is asked with the statement of its filter', () => {
     const sets = new Set<Condition>(['work', 'place', 'subject']);
     const texts = someFilters.flatMap(filter => {
-      const common = [reachSql.groups, reachSql.irregularCount, reachSql.irregular, reachSql.byTitle];
-      const ofWindows = filter.some(condition => sets.has(condition)) ? reachSql.regular : reachSql.inWindow;
-      return [...common, ofWindows].map(text => text(filter));
+      const ofWindows = filter.some(condition => sets.has(condition)) ? reachSql.windows : reachSql.inWindow;
+      const counted = filter.length === 0 ? [] : [reachSql.groups];
+      return [...counted, reachSql.byTitle, ofWindows].map(text => text(filter));
     });
     expect(texts.filter(text => !open.used().has(text))).toEqual([]);
   });
 
   test('only those that are meant to look at a whole table do', () => {
-    const found = [...open.used()].flatMap(text => scans(open, text).map(step => `${step}: ${text}`));
-    expect(found).toEqual(['SCAN tally: SELECT kind, rows FROM tally']);
+    const filtered = new Set((['form', 'language', 'illustrated'] as const).map(name => reachSql.groups([name])));
+    const used = [...open.used()].filter(text => !filtered.has(text));
+    const found = used.flatMap(text => scans(open, text).map(step => `${step}: ${text}`));
+    expect(found).toEqual([
+      `SCAN edition_window USING COVERING INDEX edition_window_in_order: ${sql.allWindows}`,
+      `SCAN window_tally USING COVERING INDEX window_tally_by_level: ${sql.talliesInOrder}`,
+      'SCAN tally: SELECT kind, rows FROM tally',
+    ]);
+    for (const text of filtered) {
+      expect(scans(open, text)).toEqual(['SCAN w USING COVERING INDEX edition_window_in_order']);
+    }
   });
 
   test('filters look at the narrow copies of editions and works, not at the rows', () => {
@@ -80,7 +89,8 @@ describe('statements of the SQLite engine', () => {
   });
 
   test('windows are grouped and listed in the order of their index, without sorting', () => {
-    expect(plan(open, reachSql.groups([])).join('\n')).not.toContain('USE TEMP B-TREE');
+    expect(plan(open, reachSql.groups(['form'])).join('\n')).not.toContain('USE TEMP B-TREE');
+    expect(plan(open, sql.allWindows).join('\n')).not.toContain('USE TEMP B-TREE');
     expect(plan(open, sql.listKind).join('\n')).not.toContain('USE TEMP B-TREE');
     expect(plan(open, reachSql.byTitle(['form'])).join('\n')).not.toContain('USE TEMP B-TREE');
   });
@@ -105,13 +115,16 @@ async function everything({ store }: InProcess): Promise<void> {
   const wait = { origin, claim: copying('x', 'plate-of-bare', ''), role: 'source' };
   await store.write(
     batchOf([...rows, work('birds'), edition('a')], {
-      windows: [windowOf('edition-of-a'), windowOf('edition-of-bare', { regular: false })],
+      windows: [windowOf('edition-of-a'), windowOf('edition-of-bare', { detail: 'more' })],
       origins: [{ ...origin, id: 'edition-of-a', digest: 'd' }],
       await: [wait],
       checkpoint: { intake: 'i', records: 1, report: {} },
     }),
   );
   await store.write(batchOf([...rows], { arrived: [origin] }));
+  for (let last = 0; last < 8; last++) {
+    await store.write(batchOf([], { windows: [windowOf('edition-of-a', { last })], recount: last === 0 }));
+  }
   for (const row of rows) {
     await store.rows([row.id]);
     await store.versions(row.id);
@@ -129,7 +142,6 @@ async function everything({ store }: InProcess): Promise<void> {
     await store.windowGroups(given);
     await store.editionsInWindows([windowOf('edition-of-a')], given, undefined, 9);
     await store.editionsByTitle(given, undefined, 9);
-    await store.irregularEditions(given);
   }
   await store.changeSets([1]);
   await store.lastChangeSet();

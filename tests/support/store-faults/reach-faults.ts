@@ -29,8 +29,8 @@ export const reachFaults: readonly Fault[] = [
     }),
   },
   {
-    fault: 'irregular editions are counted with the others',
-    spoil: s => changed(s, batch => ({ ...batch, windows: (batch.windows ?? []).map(w => ({ ...w, regular: true })) })),
+    fault: 'details of windows are lost',
+    spoil: s => changed(s, batch => ({ ...batch, windows: (batch.windows ?? []).map(({ detail: _, ...w }) => w) })),
   },
   {
     fault: 'open ends are equal to any',
@@ -74,7 +74,6 @@ export const reachFaults: readonly Fault[] = [
         editionsInWindows: (windows, filter, after, limit) =>
           s.editionsInWindows(windows, without(filter), after, limit),
         editionsByTitle: (filter, after, limit) => s.editionsByTitle(without(filter), after, limit),
-        irregularEditions: filter => s.irregularEditions(without(filter)),
       };
     },
   })),
@@ -84,7 +83,6 @@ export const reachFaults: readonly Fault[] = [
       windowGroups: filter => s.windowGroups(filter),
       editionsInWindows: (windows, filter, after, limit) => s.editionsInWindows(windows, filter, after, limit),
       editionsByTitle: (filter, after, limit) => s.editionsByTitle(filter, after, limit),
-      irregularEditions: filter => s.irregularEditions(filter),
     }),
   },
   {

@@ -5,6 +5,7 @@ import type { GraphQLScalarType, GraphQLSchema } from 'graphql';
 import { claimKindNames, recordKindNames } from '../domain/model/kinds.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { kindEnumValue } from '../domain/model/sdl-names.ts';
+import { descentResolvers } from './resolvers/descent-resolvers.ts';
 import { kindResolvers } from './resolvers/kind-resolvers.ts';
 import { lineageResolvers } from './resolvers/lineage-resolvers.ts';
 import { answerResolvers, queryResolvers } from './resolvers/query-resolvers.ts';
@@ -22,6 +23,7 @@ export function makeSchema(): GraphQLSchema {
       ...answerResolvers,
       ...reachResolvers,
       ...lineageResolvers,
+      ...descentResolvers,
       Query: queryResolvers,
       RecordKind: Object.fromEntries(recordKindNames.map(kind => [kindEnumValue(kind), kind])),
       ClaimKind: Object.fromEntries(claimKindNames.map(kind => [kindEnumValue(kind), kind])),

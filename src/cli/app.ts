@@ -1,5 +1,6 @@
 import { type Application, buildApplication, buildRouteMap, text_en } from '@stricli/core';
 import { argumentsText } from './arguments-text.ts';
+import { askDescent } from './ask-descent.ts';
 import { askHistory } from './ask-history.ts';
 import { askLineage } from './ask-lineage.ts';
 import { askReach } from './ask-reach.ts';
@@ -15,7 +16,7 @@ import { serve } from './serve.ts';
 /** The command line: every command with its help. */
 export function buildCli(currentVersion: string): Application<CliContext> {
   const ask = buildRouteMap({
-    routes: { reach: askReach, lineage: askLineage, history: askHistory },
+    routes: { reach: askReach, lineage: askLineage, descent: askDescent, history: askHistory },
     docs: {
       brief: 'Ask a question of the graph',
       fullDescription: [
@@ -23,6 +24,7 @@ export function buildCli(currentVersion: string): Application<CliContext> {
         '',
         '  platestemma ask reach --place-name Delft --by 1790-06',
         '  platestemma ask lineage motif-dish-net-menders',
+        '  platestemma ask descent work-shore-pleasures',
         '  platestemma ask history piece-shore-dish',
       ].join('\n'),
     },

@@ -4,6 +4,7 @@ import type { AnyClaim, AnyRow } from '../domain/model/row.ts';
 import type { Lineage, LineageAppearance, LineageNode, LineageStepTaken } from '../questions/lineage-answer.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { claimText, evidenceText, namedInEvidence } from './claim-text.ts';
+import { contradictionsText, groundText } from './contradictions-text.ts';
 import { editionText } from './edition-text.ts';
 import { groundsText } from './grounds-text.ts';
 import { directionText, madeText, makersText, pictureText } from './lineage-words.ts';
@@ -39,7 +40,7 @@ export async function lineageText(answer: Lineage, store: GraphStore): Promise<s
     ...(start === undefined ? [] : nodeLines(start, answer, rows).slice(1)),
     ...sections.flatMap(({ title, nodes }) => ['', ...sectionLines(title, nodes, answer, rows)]),
     ...endLines(answer, rows),
-    ...contradictionLines(answer, rows),
+    ...contradictionsText(answer.contradictions, rows),
     ...missingLines(answer, rows),
     ...(answer.cut
       ? ['', 'There is more than this: ask for it with --depth (30 steps at most), or from one of these.']
@@ -130,29 +131,11 @@ function endLines({ earliest, latest, nodes }: Lineage, rows: NamedRows): string
   return ['', `Earliest: ${named(earliest)}.`, `Latest: ${named(latest)}.`];
 }
 
-function contradictionLines({ contradictions }: Lineage, rows: NamedRows): string[] {
-  if (contradictions.length === 0) return [];
-  return [
-    '',
-    'What cannot all be right',
-    ...contradictions.flatMap(({ message, daysShort, involved }) => [
-      `  ${message}${daysShort === undefined ? '' : ` (${daysShort} days short)`}`,
-      ...involved.map(id => `      ${involvedText(id, rows)}`),
-    ]),
-  ];
-}
-
-function involvedText(id: string, rows: NamedRows): string {
-  const row = rows.row(id);
-  if (row === undefined) return id;
-  return `${isClaim(row) ? claimText(row, rows.quoted) : rows.called(id)} (${id})`;
-}
-
 function missingLines({ missingLinks }: Lineage, rows: NamedRows): string[] {
   if (missingLinks.length === 0) return [];
   return [
     '',
     'What is missing',
-    ...missingLinks.flatMap(({ message, claim }) => [`  ${message}`, `      ${involvedText(claim, rows)}`]),
+    ...missingLinks.flatMap(({ message, claim }) => [`  ${message}`, `      ${groundText(claim, rows)}`]),
   ];
 }

@@ -1,6 +1,7 @@
 import type { GraphStore } from '../store/graph-store.ts';
 import { citation } from './citation.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
+import { descent } from './descent.ts';
 import { changes, history } from './history.ts';
 import { lineage } from './lineage.ts';
 import type { Questions } from './questions.ts';
@@ -11,6 +12,7 @@ import { search } from './search.ts';
 export function askStore(store: GraphStore): Questions {
   return {
     reach: (asked, signal) => reach(store, asked, signal),
+    descent: of => descent(store, of),
     lineage: asked => lineage(store, asked),
     search: asked => search(store, asked),
     citation: asked => citation(store, asked),

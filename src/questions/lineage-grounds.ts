@@ -1,35 +1,37 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { DatesNetwork, LinkedDates } from '../domain/descent/dates-network.ts';
-import type { LineageOfWalk } from '../domain/descent/lineage-of-walk.ts';
 import { kindOfId } from '../domain/model/id.ts';
 import { isClaimKind } from '../domain/model/kinds.ts';
 import { compareText } from '../domain/text/compare.ts';
-import { type ConventionUse, defaultBasis, type Grounds, recordedClaimsCaution } from './grounds.ts';
-import type { LineageAppearance } from './lineage-answer.ts';
+import { defaultBasis, type Grounds, recordedClaimsCaution } from './grounds.ts';
 
 const inexactCaution =
   'Not every combination of alternatives was tried: some days may be wider than the claims allow, never narrower.';
 const moreContradictionsCaution = 'There are more contradictions of dates than are listed.';
 
-/** What a lineage rests on: its steps, all that dates it, and where its plates appear. */
-export function lineageGrounds(
-  { steps, claims }: LineageOfWalk,
-  network: DatesNetwork,
-  dates: LinkedDates,
-  appearances: ReadonlyMap<string, readonly LineageAppearance[]>,
-  conventions: Conventions,
+interface Solved {
+  readonly network: DatesNetwork;
+  readonly dates: LinkedDates;
+  readonly conventions: Conventions;
+}
+
+/**
+ * What an answer rests on whose dates are linked: claims of its own, and all that links and bounds the dates.
+ * @param ids of claims and of what else there may be: only claims and conventions are grounds
+ * @param keys of conventions
+ */
+export function linkedGrounds(
+  ids: readonly string[],
+  keys: readonly string[],
+  { network, dates, conventions }: Solved,
 ): Grounds {
-  const by = new Set([
-    ...claims.map(claim => claim.id),
-    ...groundsOfNetwork(network),
-    ...[...appearances.values()].flatMap(of => of.map(({ claim }) => claim)),
-  ]);
-  const limits = ['limit.lineage', 'limit.depth'];
-  const comparesRegions = steps.some(({ onCopy, onSource }) => isPart(onCopy) || isPart(onSource));
+  const by = new Set([...ids, ...groundsOfNetwork(network)]);
   return {
     basis: defaultBasis,
     claims: [...by].filter(id => isClaimKind(kindOfId(id) ?? '')).sort(compareText),
-    conventions: used(conventions, by, comparesRegions ? [...limits, 'part.overlap'] : limits),
+    conventions: conventions.all
+      .filter(({ id, key }) => by.has(id) || keys.includes(key))
+      .map(({ key }) => conventions.use(key)),
     supposed: false,
     cautions: [
       recordedClaimsCaution,
@@ -46,13 +48,4 @@ function* groundsOfNetwork({ bounds, links, choices }: DatesNetwork): Iterable<s
     for (const { by } of part.links) yield* by;
   }
   for (const { options } of choices) for (const { claim } of options) yield claim;
-}
-
-function isPart(region: unknown): boolean {
-  return typeof region === 'object';
-}
-
-function used(conventions: Conventions, by: ReadonlySet<string>, keys: readonly string[]): readonly ConventionUse[] {
-  const named = conventions.all.filter(({ id, key }) => by.has(id) || keys.includes(key));
-  return named.map(({ key }) => conventions.use(key));
 }

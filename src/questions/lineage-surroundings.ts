@@ -2,6 +2,7 @@ import { counts } from '../domain/model/counted.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../domain/model/row.ts';
 import type { GraphStore, Via } from '../store/graph-store.ts';
+import { FoundRows } from './found-rows.ts';
 
 /** The records of a lineage with what dates them: their publications, makers, pieces and states, and the claims about those. */
 export interface Surroundings {
@@ -35,7 +36,7 @@ export async function lineageSurroundings(
   members: readonly AnyRecord[],
   steps: readonly AnyClaim[],
 ): Promise<Surroundings> {
-  const found = new Found(members, steps);
+  const found = new FoundRows([...members, ...steps]);
   const used = found.missing([...steps.flatMap(usedBy), ...members.flatMap(pieceOf)]);
   const [about, usedRows] = await Promise.all([
     store.linked([...members.map(record => record.id), ...used], aboutPictures),
@@ -53,38 +54,7 @@ export async function lineageSurroundings(
   found.take([...aboutThose.flat(), ...rows]);
 
   found.take(await store.rows(found.missing(found.rows().flatMap(restOf))));
-  return found.all();
-}
-
-/** Rows by id, each once. */
-class Found {
-  readonly #rows: Map<string, AnyRow>;
-
-  constructor(members: readonly AnyRecord[], steps: readonly AnyClaim[]) {
-    this.#rows = new Map([...members, ...steps].map(row => [row.id, row]));
-  }
-
-  take(rows: readonly (AnyRow | undefined)[]): void {
-    for (const row of rows) if (row !== undefined) this.#rows.set(row.id, row);
-  }
-
-  rows(): readonly AnyRow[] {
-    return [...this.#rows.values()];
-  }
-
-  /** Ids that have not been found yet, each once. */
-  missing(ids: readonly string[]): readonly string[] {
-    return [...new Set(ids)].filter(id => !this.#rows.has(id));
-  }
-
-  all(): Surroundings {
-    const rows = this.rows();
-    const claims = rows.filter(row => !isRecordKind(row.kind)) as AnyClaim[];
-    return {
-      records: new Map(rows.flatMap(row => (isRecordKind(row.kind) ? [[row.id, row as AnyRecord]] : []))),
-      claims: claims.sort((a, b) => (a.id < b.id ? -1 : 1)),
-    };
-  }
+  return { records: new Map(found.records().map(record => [record.id, record])), claims: found.claims() };
 }
 
 /** Editions, states and exemplars that a step went through. */

@@ -1,12 +1,10 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
-import type { DayRange } from '../domain/dates/day-bounds.ts';
-import { dateVariable } from '../domain/descent/date-variable.ts';
-import type { DateContradiction, LinkedDates, LinkedDays } from '../domain/descent/dates-network.ts';
 import { datesNetworkOf } from '../domain/descent/dates-network-of.ts';
 import { handednessLinksOf } from '../domain/descent/handedness-links-of.ts';
 import { lineageCircles } from '../domain/descent/lineage-circles.ts';
 import { lineageEnds } from '../domain/descent/lineage-ends.ts';
 import { missingLinks } from '../domain/descent/lineage-gaps.ts';
+import type { LineageStep } from '../domain/descent/lineage-graph.ts';
 import { handednessFrom } from '../domain/descent/lineage-handedness.ts';
 import { type LineageMember, type LineageOfWalk, lineageOfWalk } from '../domain/descent/lineage-of-walk.ts';
 import { relateHandedness } from '../domain/descent/relate-handedness.ts';
@@ -18,8 +16,9 @@ import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
-import type { Contradiction, Lineage, LineageAppearance, LineageAsked, LineageNode } from './lineage-answer.ts';
-import { lineageGrounds } from './lineage-grounds.ts';
+import type { Lineage, LineageAppearance, LineageAsked, LineageNode } from './lineage-answer.ts';
+import { contradictionsIn, type DaysOf, daysIn } from './lineage-dates.ts';
+import { linkedGrounds } from './lineage-grounds.ts';
 import { lineageSurroundings, type Surroundings } from './lineage-surroundings.ts';
 import { leastOnTheWay } from './lineage-ways.ts';
 import { ofKinds } from './the-record.ts';
@@ -86,10 +85,17 @@ function answer({ of, towards, found, surroundings, conventions }: Gathered): Li
     ),
     steps: steps.map(({ kind, by, copy, source }) => ({ kind, by, copy, source })),
     ...lineageEnds(pictures, steps, of),
-    contradictions: contradictions(found, dates, relateHandedness(links).contradictions),
+    contradictions: contradictionsIn(lineageCircles(steps), dates, relateHandedness(links).contradictions),
     missingLinks: missingLinks(found.claims.filter(isCopying), whereabouts(surroundings)),
     cut,
-    grounds: lineageGrounds(found, network, dates, appearances, conventions),
+    grounds: linkedGrounds(
+      [
+        ...found.claims.map(claim => claim.id),
+        ...[...appearances.values()].flatMap(listed => listed.map(({ claim }) => claim)),
+      ],
+      ['limit.lineage', 'limit.depth', ...(steps.some(comparesRegions) ? ['part.overlap'] : [])],
+      { network, dates, conventions },
+    ),
     rows: [...linked.records, ...linked.claims],
   };
 }
@@ -99,18 +105,6 @@ function checkedDepth(depth: number): number {
   throw new PlatestemmaError('INPUT_INVALID', `depth: expected 0 to ${deepestWalk}, came ${depth}`, {
     place: { field: 'depth' },
   });
-}
-
-type DaysOf = (of: string, event: 'made' | 'published') => Pick<LinkedDays, 'recorded' | 'linked'>;
-
-/** Days of what the network knows; open for what no claim dates. */
-function daysIn(dates: LinkedDates): DaysOf {
-  const known = new Set(dates.variables);
-  const open: DayRange = {};
-  return (of, event) => {
-    const variable = dateVariable(of, event);
-    return known.has(variable) ? dates.days(variable) : { recorded: open, linked: open };
-  };
 }
 
 /** Publications that each plate is in, as claims that count say. */
@@ -137,25 +131,8 @@ function byDayAndId(a: LineageAppearance, b: LineageAppearance): number {
   return x === y ? (a.edition + a.claim < b.edition + b.claim ? -1 : 1) : x - y;
 }
 
-function contradictions(
-  { steps }: LineageOfWalk,
-  dates: LinkedDates,
-  mirror: readonly Contradiction[],
-): readonly Contradiction[] {
-  const told = ({ code, message, involved }: Contradiction) => ({ code, message, involved });
-  return [
-    ...lineageCircles(steps).map(told),
-    ...dates
-      .contradictions()
-      .map(shortest)
-      .map(each => ({ ...told(each), daysShort: each.daysShort })),
-    ...mirror.map(told),
-  ];
-}
-
-/** The explanation with the fewest claims, where there are several. */
-function shortest(contradiction: DateContradiction): DateContradiction {
-  return contradiction.smaller ?? contradiction;
+function comparesRegions({ onCopy, onSource }: LineageStep): boolean {
+  return typeof onCopy === 'object' || typeof onSource === 'object';
 }
 
 function whereabouts({ records, claims }: Surroundings): Parameters<typeof missingLinks>[1] {

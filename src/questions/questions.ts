@@ -1,6 +1,7 @@
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { RecordKindName } from '../domain/model/kinds.ts';
 import type { ChangeSet, EditionFilter, ListPosition, MatchClass } from '../store/graph-store.ts';
+import type { Descent } from './descent-answer.ts';
 import type { ConventionUse, Grounds, Reason } from './grounds.ts';
 import type { Lineage, LineageAsked } from './lineage-answer.ts';
 import type { Page, PageAsked } from './page.ts';
@@ -14,6 +15,11 @@ export interface Questions {
   reach(asked: ReachAsked, signal?: AbortSignal): Promise<Reach>;
   /** @throws INPUT_INVALID, KIND_MISMATCH, ID_MISTYPED */
   lineage(asked: LineageAsked): Promise<Lineage>;
+  /**
+   * @param of id of a work or edition
+   * @throws INPUT_INVALID, KIND_MISMATCH, ID_MISTYPED
+   */
+  descent(of: string): Promise<Descent>;
   /** @throws INPUT_INVALID if the text has no letter or digit */
   search(asked: SearchQuestion): Promise<SearchAnswer>;
   /** @throws INPUT_INVALID for an unknown style or a record that cannot be cited yet; NOT_FOUND */

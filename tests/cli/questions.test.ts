@@ -189,6 +189,59 @@ Conventions used: copy.afterIssue, limit.depth, limit.lineage, person.minMakingA
   });
 });
 
+describe('ask descent', () => {
+  test('tells each edition with its days, what it was made from, and what became of the plates', async () => {
+    expect(await said('ask', 'descent', 'edition-shore-leipzig-1758')).toBe(
+      `Descent of Lust am Ufer, in zwölf Kupfern
+The number says how far down the line an edition stands: 1 descends from none of the others.
+
+1  Vermaak aan de oever, in twaalf printen. t'Amsterdam, by P. Hartigh in de Vergulde Zwaan, 1751
+   published between 1 January 1751 and 31 December 1751
+   1 plate joined to no plate of an earlier edition
+       “The net menders” (plate-shore-4-net-menders)
+   edition-shore-amsterdam-1751
+
+2  Lust am Ufer, in zwölf Kupfern. Leipzig, Weidners Erben, 1758
+   published between 1 January 1758 and 31 December 1758
+   “Lust am Ufer, in zwölf Kupfern” was made from “Vermaak aan de oever, in twaalf printen”: text translated, without leave, pictures from copied surfaces
+       editiondescent-leipzig-from-amsterdam
+   1 plate copied
+       “Die Netzflicker”, from “The net menders” (plate-ufer-4-net-menders)
+   edition-shore-leipzig-1758
+
+About the recorded claims: "none" means not if these claims are right. A score or verdict is not proof and not appraisal.
+Reasoned from claims still said, held, and at least possible.
+Conventions used: imprintAhead, limit.lineage.
+`,
+    );
+  });
+
+  test('gives JSON with the names of the API', async () => {
+    expect(await jsonOf(['ask', 'descent', 'work-shore-pleasures', ...store])).toMatchObject({
+      asked: 'work-shore-pleasures',
+      editions: [
+        { edition: 'edition-shore-amsterdam-1751', depth: 0, published: { first: '1751-01-01', last: '1751-12-31' } },
+        {
+          edition: 'edition-shore-leipzig-1758',
+          plates: [{ plate: 'plate-ufer-4-net-menders', fate: 'COPIED', fromPlate: 'plate-shore-4-net-menders' }],
+        },
+        { edition: 'edition-shore-london-1764', plates: [{ fate: 'WENT_ALONG' }] },
+        { edition: 'edition-shore-amsterdam-1768', depth: 2 },
+      ],
+      steps: [
+        'editiondescent-leipzig-from-amsterdam',
+        'editiondescent-london-from-amsterdam',
+        'editiondescent-second-amsterdam',
+      ],
+      cut: false,
+    });
+  });
+
+  test('refuses what is no work and no edition', async () => {
+    expect(await runCli(['ask', 'descent', 'plate-evening-ferry', ...store])).toMatchObject({ code: 1, out: '' });
+  });
+});
+
 describe('ask history', () => {
   test('tells who, when and why', async () => {
     expect(await said('ask', 'history', 'piece-shore-dish')).toMatch(

@@ -111,7 +111,12 @@ class Measurer {
 }
 
 /** Lists without pages that are as long as the graph has it: they count as a full page. */
-const longLists: ReadonlySet<string> = new Set(['LineageLinks.nodes', 'LineageLinks.steps']);
+const longLists: ReadonlySet<string> = new Set([
+  'LineageLinks.nodes',
+  'LineageLinks.steps',
+  'Descent.editions',
+  'Descent.steps',
+]);
 
 function isLong(field: string, type: GraphQLNamedType | undefined): boolean {
   return longLists.has(`${type?.name}.${field}`);

@@ -7,6 +7,7 @@ import { type Connection, connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, largestPage, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
 import { type ClaimsWanted, claimsAbout, claimsOfKinds } from './claims-about.ts';
+import { descent } from './descent-resolvers.ts';
 import { given } from './given.ts';
 import { lineage } from './lineage-resolvers.ts';
 import { isListPosition, listResolvers } from './list-resolvers.ts';
@@ -25,6 +26,7 @@ export const queryResolvers = {
   ...listResolvers(),
   reach,
   lineage,
+  descent,
   node: (_root: unknown, { id }: { id: string }, context: ApiContext) => loadAsked(id, context),
   nodes: (_root: unknown, { ids }: { ids: readonly string[] }, context: ApiContext) => {
     atMost(ids, 'ids');

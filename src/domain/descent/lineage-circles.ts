@@ -24,8 +24,8 @@ export function lineageCircles(steps: readonly LineageStep[]): readonly CircleCo
       code: 'CIRCLE',
       message:
         circle.length === 1
-          ? 'this would make it a copy of itself'
-          : `these ${circle.length} claims lead in a circle: each picture would be a source of its own source`,
+          ? 'this would make it a source of itself'
+          : `these ${circle.length} claims lead in a circle: each would be a source of its own source`,
       involved: circle.map(step => step.by),
     }));
 }

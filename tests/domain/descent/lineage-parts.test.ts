@@ -64,7 +64,7 @@ describe('circles', () => {
 
   test('a copy of itself is one', () => {
     expect(lineageCircles(lineageGraph(plates('a'), copied('aa')).steps)).toEqual([
-      { code: 'CIRCLE', message: 'this would make it a copy of itself', involved: ['copying-of-aa'] },
+      { code: 'CIRCLE', message: 'this would make it a source of itself', involved: ['copying-of-aa'] },
     ]);
   });
 

@@ -1,0 +1,41 @@
+import type { DayRange } from '../domain/dates/day-bounds.ts';
+import { dateVariable } from '../domain/descent/date-variable.ts';
+import type { DateContradiction, LinkedDates, LinkedDays } from '../domain/descent/dates-network.ts';
+import type { Contradiction } from './lineage-answer.ts';
+
+export type DaysOf = (of: string, event: 'made' | 'published') => Pick<LinkedDays, 'recorded' | 'linked'>;
+
+/** Days of what the network knows; open for what no claim dates. */
+export function daysIn(dates: LinkedDates): DaysOf {
+  const known = new Set(dates.variables);
+  const open: DayRange = {};
+  return (of, event) => {
+    const variable = dateVariable(of, event);
+    return known.has(variable) ? dates.days(variable) : { recorded: open, linked: open };
+  };
+}
+
+/** Contradictions as an answer tells them: circles, then dates, then handedness. */
+export function contradictionsIn(
+  circles: readonly Contradiction[],
+  dates: LinkedDates,
+  mirror: readonly Contradiction[] = [],
+): readonly Contradiction[] {
+  return [
+    ...circles.map(told),
+    ...dates
+      .contradictions()
+      .map(shortest)
+      .map(each => ({ ...told(each), daysShort: each.daysShort })),
+    ...mirror.map(told),
+  ];
+}
+
+function told({ code, message, involved }: Contradiction): Contradiction {
+  return { code, message, involved };
+}
+
+/** The explanation with the fewest claims, where there are several. */
+function shortest(contradiction: DateContradiction): DateContradiction {
+  return contradiction.smaller ?? contradiction;
+}

@@ -1,16 +1,15 @@
 import type { AlternativeStanding, DateChoice, DatesNetwork } from './dates-network.ts';
-import { keyOfChoice, sorted } from './in-order.ts';
 import type { SolvedPart } from './solved-part.ts';
 
 /**
  * Which alternatives of the groups of a network fit with all other claims, and which of them must hold since no other
- * fits. One solution of the network for each.
+ * fits. In any order. One solution of the network for each.
  */
 export function alternativeStandings(
   network: DatesNetwork,
   solve: (network: DatesNetwork) => SolvedPart,
 ): readonly AlternativeStanding[] {
-  const groups = sorted(network.choices, keyOfChoice).filter(({ group }) => group !== undefined);
+  const groups = network.choices.filter(({ group }) => group !== undefined);
   return groups.flatMap(choice => standings(network, choice, solve));
 }
 

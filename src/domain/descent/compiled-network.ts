@@ -25,6 +25,8 @@ export interface Course {
   readonly links: readonly DateLink[];
   /** First day recorded for each variable; -Infinity if open. */
   readonly first: Float64Array;
+  /** Last day recorded; Infinity if open, earlier than the first where recorded days have none in common. */
+  readonly last: Float64Array;
   /** Days of all bounds of the variables that have gaps between them. */
   readonly gaps: ReadonlyMap<number, readonly (readonly DayRange[])[]>;
   /** Choices that make the day of a variable later, by its number. */
@@ -152,16 +154,20 @@ type CourseParts = Pick<Course, 'arcs' | 'domains' | 'links'>;
 
 function course(parts: CourseParts, choices: readonly CompiledChoice[]): Course {
   const first = Float64Array.from(parts.domains, domain => domain.first);
+  const last = Float64Array.from(parts.domains, domain => domain.last);
   const byHead = Map.groupBy(choices, ({ head }) => head);
   const components = strongComponents(parts.arcs);
-  return { ...parts, sign: 1, components, first, gaps: gapsOf(parts.domains, days => days), choices: byHead };
+  return { ...parts, sign: 1, components, first, last, gaps: gapsOf(parts.domains, days => days), choices: byHead };
 }
 
 /** Choices are left aside against the course of time: they make nothing earlier by themselves. */
-function courseAgainst({ arcs, domains, links, components }: Course): Course {
-  const first = Float64Array.from(domains, domain => 0 - domain.last);
+function courseAgainst({ arcs, domains, links, components, ...forward }: Course): Course {
+  const [first, last] = [forward.last, forward.first].map(days => days.map(day => 0 - day)) as [
+    Float64Array,
+    Float64Array,
+  ];
   return {
-    ...{ sign: -1, domains, links, first },
+    ...{ sign: -1, domains, links, first, last },
     ...{ arcs: againstTime(arcs), components: componentsAgainst(components) },
     ...{ gaps: gapsOf(domains, mirrorDays), choices: new Map() },
   };

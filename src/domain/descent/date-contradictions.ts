@@ -1,30 +1,36 @@
 import { formatDay } from '../dates/calendar.ts';
 import { compareText } from '../text/compare.ts';
+import { boundSteps } from './bound-steps.ts';
 import type { CompiledNetwork, Course } from './compiled-network.ts';
 import { dateReasons, involvedIn, lastDayReason, linkReason } from './date-reasons.ts';
 import type { DateContradiction, DateReason } from './dates-network.ts';
 import { explainLeast } from './explain-least.ts';
 import { fewerSteps } from './fewer-steps.ts';
-import { dayAfter, keyOfDomainBound, type LeastStep, linkStep, withoutNeedless } from './least-step.ts';
-import { type DomainBound, lastDayOf } from './recorded-domain.ts';
+import { dayAfter, keyOfDomainBound, type LeastStep, linkStep } from './least-step.ts';
+import { type DomainBound, firstCommonDay, lastDayOf } from './recorded-domain.ts';
 
 /**
  * Why the least day of a variable is later than its last: the recorded days and links that make it so late, and the
- * bound that ends first. None can be left out.
+ * bound that ends first.
  */
 export function dateContradiction(
-  { names, forward }: CompiledNetwork,
+  { names, domains, forward }: CompiledNetwork,
   days: Float64Array,
   variable: number,
 ): DateContradiction {
-  const bound = missedBound(forward, days, variable);
+  const least = days[variable]!;
+  const reached = firstCommonDay(
+    domains[variable]!.bounds.map(bound => bound.days),
+    least,
+  );
+  const bound = missedBound(forward, variable, reached);
   const last = lastDayOf(bound.days);
-  const worst = withoutNeedless(forward, explainLeast(forward, days, names, variable), last + 1);
+  const worst = [...explainLeast(forward, days, names, variable), ...boundSteps(forward, variable, least, reached)];
   const told = (steps: readonly LeastStep[]): DateContradiction => {
-    const reached = dayAfter(forward, steps);
-    const ending = lastDayReason(forward, names[variable]!, bound, reached);
-    const message = `${names[variable]}: not before ${formatDay(reached)} and not after ${formatDay(last)}, ${words(reached - last)}`;
-    return contradiction('DATES', message, reached - last, [...dateReasons(forward, names, steps), ending]);
+    const day = dayAfter(forward, steps);
+    const ending = lastDayReason(forward, names[variable]!, bound, day);
+    const message = `${names[variable]}: not before ${formatDay(day)} and not after ${formatDay(last)}, ${words(day - last)}`;
+    return contradiction('DATES', message, day - last, [...dateReasons(forward, names, steps), ending]);
   };
   const fewer = fewerSteps(forward, names, variable, last, worst);
   return { ...told(worst), ...(fewer === undefined ? {} : { smaller: told(fewer) }) };
@@ -53,9 +59,9 @@ function contradiction(
   return { code, message, involved: involvedIn(reasons), daysShort, reasons };
 }
 
-/** Of the bounds that the least day is too late for, the one that ends first. */
-function missedBound(course: Course, days: Float64Array, variable: number): DomainBound {
-  const missed = course.domains[variable]!.bounds.filter(bound => lastDayOf(bound.days) < days[variable]!);
+/** Of the bounds that a day is too late for, the one that ends first. */
+function missedBound(course: Course, variable: number, day: number): DomainBound {
+  const missed = course.domains[variable]!.bounds.filter(bound => lastDayOf(bound.days) < day);
   return missed.toSorted(
     (a, b) => lastDayOf(a.days) - lastDayOf(b.days) || compareText(keyOfDomainBound(a), keyOfDomainBound(b)),
   )[0]!;

@@ -1,3 +1,4 @@
+import { constraintsById } from './constraints-by-id.ts';
 import type { DateContradiction, DateLink, DateReason, DateRoom, DayBound } from './dates-network.ts';
 import { heaviestWay } from './heaviest-way.ts';
 import { once } from './once.ts';
@@ -12,10 +13,9 @@ export function dateRoom(
   solution: Solution,
   contradictions: () => readonly DateContradiction[],
 ): (id: string) => DateRoom {
-  const constraints = once(() => constraintsById(solution));
   const short = once(() => roomsShort(contradictions()));
   return id => {
-    const found = constraints().get(id) ?? [];
+    const found = constraintsById(solution.network).get(id) ?? [];
     const rooms = found.map(each => ('variable' in each ? roomOfBound(solution, each) : roomOfLink(solution, each)));
     return leastRoom([...rooms, ...(short().get(id) ?? [])]);
   };
@@ -30,18 +30,6 @@ export function leastRoom(rooms: readonly DateRoom[]): DateRoom {
     }
   }
   return least;
-}
-
-function constraintsById({ network }: Solution): ReadonlyMap<string, readonly (DayBound | DateLink)[]> {
-  const found = new Map<string, (DayBound | DateLink)[]>();
-  for (const constraint of [...network.bounds, ...network.links]) {
-    for (const id of constraint.by) {
-      const known = found.get(id);
-      if (known === undefined) found.set(id, [constraint]);
-      else known.push(constraint);
-    }
-  }
-  return found;
 }
 
 function roomOfBound({ compiled, least, last, contradictory }: Solution, { variable, days }: DayBound): DateRoom {

@@ -1,19 +1,9 @@
-import { compareText } from '../text/compare.ts';
+import { boundSteps } from './bound-steps.ts';
 import type { CompiledChoice, CompiledOption, Course } from './compiled-network.ts';
 import { keyOfChoice, keyOfLink, keyOfOption, sorted } from './in-order.ts';
 import { roundedDay } from './least-days.ts';
-import {
-  type ChoiceStep,
-  dayAfter,
-  daysIn,
-  keyOfDomainBound,
-  type LeastStep,
-  type LinkStep,
-  linkStep,
-  type OptionSteps,
-  withoutNeedless,
-} from './least-step.ts';
-import { firstDayFrom } from './recorded-domain.ts';
+import { type ChoiceStep, type LeastStep, type LinkStep, linkStep, type OptionSteps } from './least-step.ts';
+import { stepsInCircle } from './steps-in-circle.ts';
 
 /**
  * The fewest steps that give a variable its least day: breadth first, back over links that leave no room, to a variable
@@ -42,7 +32,7 @@ function explainer(search: Search): (variable: number) => readonly LeastStep[] {
     const before = known.get(variable);
     if (before !== undefined) return before;
     if (days[variable] === -Infinity) return [];
-    const steps = wayBack(search, variable, false) ?? wayBack(search, variable, true) ?? [];
+    const steps = wayBack(search, variable, false) ?? wayBack(search, variable, true) ?? roundAbout(search, variable);
     known.set(variable, steps);
     return steps;
   };
@@ -58,28 +48,51 @@ function wayBack(search: Search, variable: number, overChoices: boolean): readon
   const { course, days } = search;
   const back = new Map<number, Back | undefined>([[variable, undefined]]);
   for (const at of back.keys()) {
-    if (course.first[at] === days[at]) return stepsFrom(search, at, boundSteps(search, at, -Infinity), back);
+    if (course.first[at] === days[at]) return stepsFrom(search, at, boundSteps(course, at, -Infinity, days[at]!), back);
     const choice = overChoices ? choiceStep(search, at) : undefined;
-    if (choice !== undefined) return stepsFrom(search, at, [choice, ...boundSteps(search, at, choice.day)], back);
+    if (choice !== undefined)
+      return stepsFrom(search, at, [choice, ...boundSteps(course, at, choice.day, days[at]!)], back);
     for (const { from, step } of supports(search, at)) if (!back.has(from)) back.set(from, { step, towards: at });
   }
   return undefined;
 }
 
+/** Steps to a day that gaps made later round after round. */
+function roundAbout(search: Search, variable: number): readonly LeastStep[] {
+  const { course, days, names } = search;
+  const { arcs, components } = course;
+  const explain = explainer(search);
+  const enters = (member: number) => {
+    const outside = Array.from(arcs.into.subarray(arcs.intoStart[member], arcs.intoStart[member + 1])).filter(
+      arc =>
+        components.of[arcs.from[arc]!] !== components.of[member] &&
+        days[arcs.from[arc]!]! + arcs.weight[arc]! > -Infinity,
+    );
+    const choice = choiceStep(search, member);
+    return [
+      ...outside.map(arc => {
+        const step = linkStep(course, arc);
+        return { steps: [...explain(arcs.from[arc]!), step], day: days[arcs.from[arc]!]! + step.weight };
+      }),
+      ...(choice === undefined ? [] : [{ steps: [choice], day: choice.day }]),
+    ];
+  };
+  return stepsInCircle(course, names, variable, enters);
+}
+
 function stepsFrom(
-  search: Search,
+  { course, days }: Search,
   start: number,
   opening: readonly LeastStep[],
   back: ReadonlyMap<number, Back | undefined>,
 ): readonly LeastStep[] {
-  const { course, days } = search;
   const steps = [...opening];
   for (let at = start, way = back.get(at); way !== undefined; way = back.get(at)) {
     const reached = days[at]! + way.step.weight;
     at = way.towards;
-    steps.push(way.step, ...boundSteps(search, at, reached));
+    steps.push(way.step, ...boundSteps(course, at, reached, days[at]!));
   }
-  return withoutNeedless(course, steps, dayAfter(course, steps));
+  return steps;
 }
 
 /** Links that alone give a variable its day, in order of name. */
@@ -94,29 +107,6 @@ function supports({ course, days, names }: Search, variable: number) {
 
 function givesDay(course: Course, days: Float64Array, variable: number, reached: number): boolean {
   return reached > -Infinity && roundedDay(course, variable, reached) === days[variable];
-}
-
-/** Recorded days that take a variable from the day it was reached on to its least day: as few as there are. */
-function boundSteps({ course, days }: Search, variable: number, reached: number): readonly LeastStep[] {
-  const steps: LeastStep[] = [];
-  let day = reached;
-  while (day < days[variable]!) {
-    const next = latestBound(course, variable, day);
-    if (next === undefined || next.day <= day) break;
-    steps.push({ kind: 'BOUND', variable, bound: next.bound });
-    day = next.day;
-  }
-  return steps;
-}
-
-function latestBound(course: Course, variable: number, from: number) {
-  const reached = course.domains[variable]!.bounds.map(bound => ({
-    bound,
-    day: firstDayFrom(daysIn(course, bound), from),
-  }));
-  return reached
-    .filter(({ day }) => day < Infinity)
-    .sort((a, b) => b.day - a.day || compareText(keyOfDomainBound(a.bound), keyOfDomainBound(b.bound)))[0];
 }
 
 function choiceStep(search: Search, variable: number): ChoiceStep | undefined {

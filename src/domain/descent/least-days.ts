@@ -24,10 +24,13 @@ export function leastDays(course: Course, raised?: Raised): Float64Array {
   return days;
 }
 
-/** The first day of a variable that is not before `day` and not before any day recorded, outside gaps. */
-export function roundedDay({ first, gaps }: Course, variable: number, day: number): number {
+/**
+ * The first day of a variable that is not before `day` and not before any day recorded, outside gaps. After the last day
+ * nothing is rounded, so that a later day never gives an earlier one.
+ */
+export function roundedDay({ first, last, gaps }: Course, variable: number, day: number): number {
   const least = Math.max(day, first[variable]!);
-  const bounds = gaps.size === 0 ? undefined : gaps.get(variable);
+  const bounds = gaps.size === 0 || least > last[variable]! ? undefined : gaps.get(variable);
   return bounds === undefined ? least : firstCommonDay(bounds, least);
 }
 

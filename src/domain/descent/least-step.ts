@@ -42,18 +42,6 @@ export function dayAfter(course: Course, steps: readonly LeastStep[]): number {
   return day;
 }
 
-/** Steps that still lead to a day, without the recorded days that the rest leads past anyway. */
-export function withoutNeedless(course: Course, steps: readonly LeastStep[], goal: number): readonly LeastStep[] {
-  let kept = steps;
-  const bounds = steps.filter(({ kind }) => kind === 'BOUND');
-  if (bounds.length < 2 || bounds.length > 64) return steps;
-  for (const step of bounds) {
-    const rest = kept.filter(other => other !== step);
-    if (dayAfter(course, rest) >= goal) kept = rest;
-  }
-  return kept;
-}
-
 /** The days of a bound, counted as the course does. */
 export function daysIn({ sign }: Course, { days }: Pick<DomainBound, 'days'>): DomainBound['days'] {
   return sign === 1 ? days : mirrorDays(days);

@@ -1,6 +1,7 @@
 import { alternativeStandings } from './alternative-standings.ts';
 import { leastRoom } from './date-room.ts';
-import type { DatesNetwork, LinkedDates } from './dates-network.ts';
+import type { DateContradiction, DatesNetwork, LinkedDates } from './dates-network.ts';
+import { sorted } from './in-order.ts';
 import { once } from './once.ts';
 import { type CaseLimits, solveByCases } from './solve-by-cases.ts';
 import type { SolvedPart } from './solved-part.ts';
@@ -20,15 +21,28 @@ export function solveDates(network: DatesNetwork, limits: CaseLimits = defaultCa
   const [only, ...others] = parts;
   const partOf = (variable: string): SolvedPart =>
     others.length === 0 ? only! : (parts.find(part => part.has(variable)) ?? only!);
-  const contradictions = once(() => parts.flatMap(part => part.contradictions()).slice(0, limits.contradictions));
+  const contradictions = once(() =>
+    sorted(
+      parts.flatMap(part => part.contradictions()),
+      keyOfContradiction,
+    ).slice(0, limits.contradictions),
+  );
   return {
     variables: parts.flatMap(({ names }) => names),
     days: variable => partOf(variable).days(variable),
     why: (variable, end) => partOf(variable).why(variable, end),
     contradictions,
     more: parts.reduce((sum, { contradictionCount }) => sum + contradictionCount, 0) > limits.contradictions,
-    alternatives: once(() => networks.flatMap(part => alternativeStandings(part, each => solveByCases(each, limits)))),
+    alternatives: once(() => {
+      const found = networks.flatMap(part => alternativeStandings(part, each => solveByCases(each, limits)));
+      return sorted(found, ({ group, claim }) => `${group} ${claim}`);
+    }),
     room: id => leastRoom(parts.map(part => part.room(id))),
     exact: parts.every(({ exact }) => exact),
   };
+}
+
+/** Loops first, since they contradict whatever the dates; then by the variable that the message names. */
+function keyOfContradiction({ code, message }: DateContradiction): string {
+  return `${code === 'LOOP' ? 0 : 1} ${message}`;
 }

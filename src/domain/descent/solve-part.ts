@@ -4,6 +4,7 @@ import { dateReasons } from './date-reasons.ts';
 import { dateRoom } from './date-room.ts';
 import type { DateContradiction, DateReason, DatesNetwork, DayEnd } from './dates-network.ts';
 import { explainLeast } from './explain-least.ts';
+import { fewestClaims } from './fewest-claims.ts';
 import { contradictoryDays, linkedDays } from './linked-days.ts';
 import { once } from './once.ts';
 import { type Solution, solutionOf } from './solution.ts';
@@ -23,7 +24,7 @@ export function solvePart(network: DatesNetwork, mostContradictions: number): So
   return {
     names,
     has: variable => numbers.has(variable),
-    consistent: loops.length === 0 && contradicted.length === 0,
+    consistent: isConsistent(solution),
     exact: last.exact,
     days: variable => {
       const v = number(variable);
@@ -37,22 +38,55 @@ export function solvePart(network: DatesNetwork, mostContradictions: number): So
   };
 }
 
-function contradictionsOf(
-  { compiled, least, loops, contradicted }: Solution,
-  most: number,
-): readonly DateContradiction[] {
+/** The first contradictions, each with no claim too many; what then comes out the same is told once. */
+function contradictionsOf(solution: Solution, most: number): readonly DateContradiction[] {
+  const { network, compiled, least, loops, contradicted } = solution;
   const ofLoops = loops.slice(0, most).map(loop => loopContradiction(compiled, loop));
   const late = contradicted.slice(0, most - ofLoops.length);
-  return [...ofLoops, ...late.map(variable => dateContradiction(compiled, least, variable))];
+  const found = [...ofLoops, ...late.map(variable => dateContradiction(compiled, least, variable))];
+  const told = found.map(({ smaller, ...worst }) => {
+    const [fewest, other] = [worst, smaller].map(each => each && withFewestClaims(network, each));
+    return other !== undefined && other.involved.length < fewest!.involved.length
+      ? { ...fewest!, smaller: other }
+      : fewest!;
+  });
+  return [...new Map(told.map(each => [each.involved.join(' '), each])).values()];
 }
 
-function explained({ network, compiled, least, last }: Solution, variable: string, end: DayEnd): readonly DateReason[] {
-  const { names, numbers, forward, backward } = compiled;
-  const v = numbers.get(variable)!;
+function withFewestClaims(network: DatesNetwork, told: DateContradiction): DateContradiction {
+  const fewer = fewestClaims(network, told.reasons, each => !isConsistent(solutionOf(each)));
+  if (fewer === undefined) return told;
+  const { compiled, least, loops, contradicted } = solutionOf(fewer);
+  const [loop] = loops;
+  return loop === undefined ? dateContradiction(compiled, least, contradicted[0]!) : loopContradiction(compiled, loop);
+}
+
+function isConsistent({ loops, contradicted }: Solution): boolean {
+  return loops.length === 0 && contradicted.length === 0;
+}
+
+function explained(solution: Solution, variable: string, end: DayEnd): readonly DateReason[] {
+  const { network, compiled, last } = solution;
+  const v = compiled.numbers.get(variable)!;
   if (end === 'LAST' && last.byChoice.has(v)) return explainedByChoice(network, variable, last.days[v]!);
+  const reasons = reasonsFor(solution, variable, end);
+  const day = dayAt(solution, variable, end);
+  const says = (each: DatesNetwork) => dayAt(solutionOf(each), variable, end) === day;
+  const fewer = fewestClaims(network, reasons, says);
+  return fewer === undefined ? reasons : reasonsFor(solutionOf(fewer), variable, end);
+}
+
+function reasonsFor({ compiled, least, last }: Solution, variable: string, end: DayEnd): readonly DateReason[] {
+  const { names, numbers, forward, backward } = compiled;
   const course = end === 'FIRST' ? forward : backward;
   const days = end === 'FIRST' ? least : last.days.map(day => 0 - day);
-  return dateReasons(course, names, explainLeast(course, days, names, v));
+  return dateReasons(course, names, explainLeast(course, days, names, numbers.get(variable)!));
+}
+
+/** Undefined for a variable that is not there. */
+function dayAt({ compiled, least, last }: Solution, variable: string, end: DayEnd): number | undefined {
+  const v = compiled.numbers.get(variable);
+  return v === undefined ? undefined : (end === 'FIRST' ? least : last.days)[v];
 }
 
 const supposed = 'supposed';

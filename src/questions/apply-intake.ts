@@ -136,7 +136,9 @@ class IntakeRun {
   async #revise(bundle: Bundle, id: string, plan: Plan): Promise<void> {
     const { ids, fresh } = this.#name(bundle, plan);
     const rows = bundle.rows.map(({ row }) => resolveNames(row, ids));
-    const revision = await reviseBundle(this.#store, this.#world, id, rows);
+    const { kind } = bundle.rows[0]!.row;
+    const links = bundle.links.map(link => identity(resolveNames(link.row, ids) as AnyClaim));
+    const revision = await reviseBundle(this.#store, this.#world, { id, kind, key: bundle.origin.key, links }, rows);
     if (revision.differing.length > 0) {
       this.#report.differing++;
       addProblem(this.#report, {

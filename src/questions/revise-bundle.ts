@@ -1,6 +1,6 @@
 import { makeId } from '../domain/model/id.ts';
-import { isClaimKind, isRecordKind } from '../domain/model/kinds.ts';
-import { linkKinds } from '../domain/model/links.ts';
+import { claimKindNames, isClaimKind, isRecordKind, type KindName } from '../domain/model/kinds.ts';
+import { linkKinds, linksOfKind } from '../domain/model/links.ts';
 import type { AnyClaim, AnyRow, Stamped } from '../domain/model/row.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { differingFields } from './history.ts';
@@ -17,26 +17,32 @@ export interface Revision {
   readonly known: ReadonlySet<string>;
 }
 
-const aboutEditions = linkKinds.filter(
-  link => link.ofClaim && (link.to.includes('Edition') || link.to.includes('any record')),
-);
+/** The record that came again. */
+export interface CameAgain {
+  readonly id: string;
+  readonly kind: KindName;
+  /** Key in its source: the locators of its claims begin with it. */
+  readonly key: string;
+  /** Identities of its links to other records, which are made or wait apart from its rows. */
+  readonly links: readonly string[];
+}
 
 /**
  * What changes when a record of a source comes again with other content. Its claims are recognised by kind and
  * evidence (reference and locator); a row counts as untouched while an intake wrote its last version.
- * @param id of the record taken before
  * @param rows of the new bundle, names resolved; claims without origin still bear names of the bundle
  */
 export async function reviseBundle(
   store: GraphStore,
   world: World,
-  id: string,
+  { id, kind, key, links }: CameAgain,
   rows: readonly AnyRow[],
 ): Promise<Revision> {
-  const [[stored], [about]] = await Promise.all([store.rows([id]), store.linked([id], aboutEditions)]);
-  const claims = (about ?? []).filter(row => isClaimKind(row.kind)) as Stamped<AnyClaim>[];
+  const [[stored], claims] = await Promise.all([store.rows([id]), claimsBefore(store, id, kind, rows)]);
   const sources = new Set(rows.flatMap(row => ('evidence' in row ? (row.evidence ?? []) : []).map(e => e.reference)));
-  const ofSource = claims.filter(claim => claim.evidence?.some(e => sources.has(e.reference)) === true);
+  const ofSource = claims.filter(
+    claim => claim.evidence?.some(e => sources.has(e.reference) && e.locator?.startsWith(`${key} `) === true) === true,
+  );
   const old = new Map<string, Stamped<AnyRow>>(ofSource.map(claim => [identity(claim), claim]));
   const known = new Set(old.keys());
   const untouched = await untouchedIds(store, [...(stored === undefined ? [] : [stored]), ...ofSource]);
@@ -65,7 +71,7 @@ export async function reviseBundle(
   }
   for (const gone of old.values()) {
     const { since: _since, until: _until, ...row } = gone as Stamped<AnyClaim>;
-    if (row.standing === 'WITHDRAWN' || isAwaitedKind(row.kind)) continue;
+    if (row.standing === 'WITHDRAWN' || links.includes(identity(gone as AnyClaim))) continue;
     change(gone, {
       ...row,
       standing: 'WITHDRAWN',
@@ -75,10 +81,24 @@ export async function reviseBundle(
   return { rows: changed, added, differing, known };
 }
 
-/** Links between records are made when both are there; they are not among the rows of a bundle. */
-function isAwaitedKind(kind: string): boolean {
-  return kind === 'EditionDescent' || kind === 'PartOf';
+/**
+ * Claims about the record in any role, and those whose first role another record of the bundle takes: what is said of an
+ * artwork that a print follows, but not all that an engraver has engraved.
+ */
+async function claimsBefore(
+  store: GraphStore,
+  id: string,
+  kind: KindName,
+  rows: readonly AnyRow[],
+): Promise<readonly Stamped<AnyClaim>[]> {
+  const about = linkKinds.filter(link => link.ofClaim && (link.to.includes(kind) || link.to.includes('any record')));
+  const others = rows.filter(row => isRecordKind(row.kind) && row.id !== id).map(row => row.id);
+  const found = await Promise.all([store.linked([id], about), store.linked(others, firstRoles)]);
+  const claims = found.flat(2).filter(row => isClaimKind(row.kind)) as Stamped<AnyClaim>[];
+  return [...new Map(claims.map(claim => [claim.id, claim])).values()];
 }
+
+const firstRoles = claimKindNames.map(kind => linksOfKind(kind)[0]!);
 
 /** By what a claim of a source is recognised when its record comes again. */
 export function identity(claim: AnyClaim): string {

@@ -41,7 +41,7 @@ export function fillField(field: Field, entry: FieldEntry, scope: RowScope): Fil
 }
 
 /** Faults of a value as remarks on its row. */
-export function faultsOf(got: Pick<Got, 'faults'>): FieldRemark[] {
+export function faultsOf(got: Got): FieldRemark[] {
   return got.faults.map(fault => ({ ...fault, code: 'INPUT_INVALID' }) as const);
 }
 

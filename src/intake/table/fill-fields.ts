@@ -45,8 +45,8 @@ export function fillFields(
     fields,
     parents,
     ...(copyright === undefined ? {} : { copyright }),
-    used: [...new Set(all.flatMap(filled => filled.used))],
-    whole: [...new Set(all.flatMap(filled => filled.whole))],
+    used: all.flatMap(filled => filled.used),
+    whole: all.flatMap(filled => filled.whole),
     remarks: all.flatMap(filled => filled.remarks),
   };
 }

@@ -8,7 +8,7 @@ import { neededParts } from './mapped-fields.ts';
 import { eachScopes, type RecordInstance } from './record-instances.ts';
 import type { RowScope } from './row-scope.ts';
 import type { ClaimEntry } from './table-mapping.ts';
-import { evaluate, type Got, holdsIn, joined, textOf } from './value.ts';
+import { evaluate, type Got, holdsIn, joined, nothing, textOf } from './value.ts';
 
 /** A claim that a row comes to. */
 export interface ClaimPlan {
@@ -62,9 +62,9 @@ export function planClaims(
   return combinations(entry, records).flatMap(roles => {
     const each = Object.values(roles).find(record => record.each !== undefined)?.each;
     const outer = each === undefined ? scope : { ...scope, each };
-    return eachScopes(entry.each, outer).flatMap(({ inner, got }) =>
-      planClaim(entry, inner, roles, { ...got, pieces: [] }, records, remarks),
-    );
+    const { scopes, got } = eachScopes(entry.each, outer);
+    remarks.push(...faultsOf(got));
+    return scopes.flatMap(inner => planClaim(entry, inner, roles, got, records, remarks));
   });
 }
 
@@ -90,10 +90,10 @@ function planClaim(
   const filled = fillFields(kind, entry.fields ?? {}, scope);
   const { link, got: linked } = linkOf(entry, scope, records.source);
   const imprint = imprintOf(entry, scope);
-  const note = entry.note === undefined ? nothingGot : evaluate(entry.note, scope);
+  const note = entry.note === undefined ? nothing : evaluate(entry.note, scope);
   const words = imprint === undefined ? [] : [imprint.place, imprint.agent];
+  remarks.push(...filled.remarks, ...[...words, linked, note].flatMap(faultsOf));
   const others = [each, linked, note];
-  remarks.push(...filled.remarks, ...[...words, ...others].flatMap(faultsOf));
   const used = [...words, ...others, filled].flatMap(got => got.used);
   const rule = kind === 'Imprint' ? roles['place']?.rule : undefined;
   const plan: ClaimPlan = {
@@ -110,8 +110,6 @@ function planClaim(
   return isComplete(plan) ? [plan] : [];
 }
 
-const nothingGot: Got = { pieces: [], used: [], whole: [], faults: [] };
-
 function linkOf(
   { roles }: ClaimEntry,
   scope: RowScope,
@@ -124,12 +122,12 @@ function linkOf(
     const target = { source: givenBy, key: joined(got) };
     return got.pieces.length === 0 ? { got } : { link: { role, target }, got };
   }
-  return { got: nothingGot };
+  return { got: nothing };
 }
 
 function imprintOf({ imprint }: ClaimEntry, scope: RowScope): ImprintWords | undefined {
   if (imprint === undefined) return undefined;
-  const words = (value: typeof imprint.place): Got => (value === undefined ? nothingGot : evaluate(value, scope));
+  const words = (value: typeof imprint.place): Got => (value === undefined ? nothing : evaluate(value, scope));
   return { place: words(imprint.place), agent: words(imprint.agent) };
 }
 

@@ -37,9 +37,9 @@ function parse(text: string, file: string | undefined): unknown {
 }
 
 function refusal({ path, message }: MappingFault, more: number, file: string | undefined): PlatestemmaError {
-  const where = path === '' ? '' : `${path}: `;
+  const where = [...(file === undefined ? [] : [file]), ...(path === '' ? [] : [path])].join(', ');
   const others = more === 0 ? '' : ` (and ${more} more)`;
-  return new PlatestemmaError('INPUT_INVALID', `mapping ${where}${message}${others}`, {
+  return new PlatestemmaError('INPUT_INVALID', `mapping ${where}: ${message}${others}`, {
     place: { ...(file === undefined ? {} : { file }), ...(path === '' ? {} : { field: path }) },
   });
 }

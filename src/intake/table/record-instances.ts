@@ -12,7 +12,7 @@ import { type FilledFields, fillFields } from './fill-fields.ts';
 import { namingField } from './mapped-fields.ts';
 import { type Each, listLength, type RowScope } from './row-scope.ts';
 import type { RecordEntry, Value } from './table-mapping.ts';
-import { evaluate, type Got, holdsIn, joined } from './value.ts';
+import { evaluate, type Got, holdsIn, joined, nothing } from './value.ts';
 
 /** A record that a row comes to. */
 export interface RecordInstance {
@@ -31,50 +31,60 @@ export interface RecordInstance {
   readonly known: readonly string[];
   readonly used: readonly string[];
   readonly whole: readonly string[];
-  readonly remarks: readonly FieldRemark[];
 }
 
-/** The records that an entry comes to in a row, in order: none where its condition does not hold or it has no key. */
-export function recordInstances(entry: RecordEntry, scope: RowScope): readonly RecordInstance[] {
+/**
+ * The records that an entry comes to in a row, in order: none where its condition does not hold or it has no key.
+ * @param remarks what could not be read is added here
+ */
+export function recordInstances(
+  entry: RecordEntry,
+  scope: RowScope,
+  remarks: FieldRemark[],
+): readonly RecordInstance[] {
   if (entry.if !== undefined && !holdsIn(entry.if, scope)) return [];
-  return eachScopes(entry.each, scope).flatMap(({ inner, got }) =>
-    oneScope(entry, inner).map(made => ({
+  const { scopes, got } = eachScopes(entry.each, scope);
+  remarks.push(...faultsOf(got));
+  return scopes.flatMap(inner =>
+    oneScope(entry, inner, remarks).map(made => ({
       ...made,
-      known: [...new Set([...got.used, ...made.known])],
-      used: [...new Set([...got.used, ...made.used])],
-      whole: [...new Set([...got.whole, ...made.whole])],
-      remarks: [...faultsOf(got), ...made.remarks],
+      known: [...got.used, ...made.known],
+      used: [...got.used, ...made.used],
+      whole: [...got.whole, ...made.whole],
       ...(inner.each === undefined ? {} : { each: inner.each }),
     })),
   );
 }
 
-const untouched: Pick<Got, 'used' | 'whole' | 'faults'> = { used: [], whole: [], faults: [] };
-
-/** The scope once for each of a value's texts, or for each element of a list of JSON; once as it is without a value. */
-export function eachScopes(
-  each: Value | undefined,
-  scope: RowScope,
-): readonly { readonly inner: RowScope; readonly got: Pick<Got, 'used' | 'whole' | 'faults'> }[] {
-  if (each === undefined) return [{ inner: scope, got: untouched }];
-  const length = typeof each === 'string' ? listLength(scope, each) : undefined;
-  if (length !== undefined) {
-    return Array.from({ length }, (_, i) => ({ inner: { ...scope, each: { path: `${each}.${i}` } }, got: untouched }));
-  }
-  const got = evaluate(each, scope);
-  return got.pieces.map(piece => ({ inner: { ...scope, each: { piece } }, got }));
+/** The scopes that `each` makes of one, and what it was taken from. */
+interface EachScopes {
+  readonly scopes: readonly RowScope[];
+  readonly got: Got;
 }
 
-function oneScope(entry: RecordEntry, scope: RowScope): RecordInstance[] {
-  const { kind } = entry;
+/** The scope once for each of a value's texts, or for each element of a list of JSON; once as it is without a value. */
+export function eachScopes(each: Value | undefined, scope: RowScope): EachScopes {
+  if (each === undefined) return { scopes: [scope], got: nothing };
+  const length = typeof each === 'string' ? listLength(scope, each) : undefined;
+  if (length !== undefined) {
+    return { scopes: Array.from({ length }, (_, i) => ({ ...scope, each: { path: `${each}.${i}` } })), got: nothing };
+  }
+  const got = evaluate(each, scope);
+  return { scopes: got.pieces.map(piece => ({ ...scope, each: { piece } })), got };
+}
+
+function oneScope(entry: RecordEntry, scope: RowScope, remarks: FieldRemark[]): readonly RecordInstance[] {
+  const { kind, key, named } = entry;
   invariant(isRecordKind(kind), 'a mapping that was read names kinds of records');
+  const got = evaluate(key ?? named!, scope);
+  remarks.push(...faultsOf(got));
+  if (got.pieces.length === 0) return [];
   const filled = fillFields(kind, entry.fields ?? {}, scope);
-  if (entry.named !== undefined && kind === 'Place') return placesNamed(evaluate(entry.named, scope), filled);
-  const got = evaluate(entry.key ?? entry.named!, scope);
-  const key = joined(got);
-  if (key === '') return [];
-  const named = entry.named === undefined ? { key, fields: {} } : recognised(kind, key, filled.fields);
-  return [instanceOf(kind, named.key, { ...named.fields, ...filled.fields }, filled, got)];
+  remarks.push(...filled.remarks);
+  if (key !== undefined) return [instanceOf(kind, joined(got), filled.fields, filled, got)];
+  if (kind === 'Place') return placesNamed(got, filled, remarks);
+  const recorded = recognised(kind, joined(got), filled.fields);
+  return [instanceOf(kind, recorded.key, { ...recorded.fields, ...filled.fields }, filled, got)];
 }
 
 function instanceOf(
@@ -84,16 +94,8 @@ function instanceOf(
   filled: FilledFields,
   got: Got,
 ): RecordInstance {
-  return {
-    kind,
-    key,
-    fields,
-    parents: filled.parents,
-    known: got.used,
-    used: [...new Set([...got.used, ...filled.used])],
-    whole: [...new Set([...got.whole, ...filled.whole])],
-    remarks: [...faultsOf(got), ...filled.remarks],
-  };
+  const used = [...got.used, ...filled.used];
+  return { kind, key, fields, parents: filled.parents, known: got.used, used, whole: [...got.whole, ...filled.whole] };
 }
 
 /** Key and label of a record that is recognised by its name within its source. */
@@ -114,21 +116,19 @@ function recognised(
 const folded = remember(50_000, text => foldTokens(text).join(' ') || text);
 
 /** The places that a text names, as the words of an imprint name them. A country given decides between namesakes. */
-function placesNamed(got: Got, filled: FilledFields): RecordInstance[] {
+function placesNamed(got: Got, filled: FilledFields, remarks: FieldRemark[]): readonly RecordInstance[] {
   const country = filled.fields['country'];
   const countries = typeof country === 'string' ? [country] : [];
   return got.pieces.flatMap(({ text }) =>
     readImprintPlaces(text).map(place => {
       const { key, record, rule, unresolved } = readPlace(place, countries, true);
+      if (unresolved !== undefined) {
+        const message = `expected a town that is known, came "${place.name}": ${unresolved}`;
+        remarks.push({ code: 'INPUT_INVALID', message, column: got.used.join(', ') });
+      }
       const { kind: _kind, ...fields } = record;
       const made = instanceOf('Place', key, { ...filled.fields, ...fields }, filled, got);
-      const message = `expected a town that is known, came "${place.name}": ${unresolved}`;
-      const remark: FieldRemark = { code: 'INPUT_INVALID', message, column: got.used.join(', ') };
-      return {
-        ...made,
-        ...(rule === undefined ? {} : { rule }),
-        remarks: unresolved === undefined ? made.remarks : [...made.remarks, remark],
-      };
+      return rule === undefined ? made : { ...made, rule };
     }),
   );
 }

@@ -21,7 +21,7 @@ export function rowKey(mapping: TableMapping, row: TableRow, fallback: string | 
 
 function keyOf(mapping: TableMapping, scope: RowScope): string {
   const entry = mapping.records[mapping.row]!;
-  return entry.key === undefined ? (recordInstances(entry, scope)[0]?.key ?? '') : textOf(entry.key, scope);
+  return entry.key === undefined ? (recordInstances(entry, scope, [])[0]?.key ?? '') : textOf(entry.key, scope);
 }
 
 function keyColumns(mapping: TableMapping): readonly string[] {

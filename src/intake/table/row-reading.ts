@@ -63,7 +63,9 @@ class RowReading implements RowRecords {
   of(name: string): readonly RecordInstance[] {
     let found = this.#known.get(name);
     if (found === undefined) {
-      found = recordInstances(this.#entry(name), this.scope).flatMap(record => this.#complete(name, record));
+      found = recordInstances(this.#entry(name), this.scope, this.remarks).flatMap(record =>
+        this.#complete(name, record),
+      );
       this.#known.set(name, found);
     }
     return found;
@@ -76,7 +78,6 @@ class RowReading implements RowRecords {
   }
 
   #complete(name: string, record: RecordInstance): RecordInstance[] {
-    this.remarks.push(...record.remarks);
     const parents: Record<string, RecordInstance> = {};
     for (const [field, entry] of Object.entries(record.parents)) {
       const [parent] = this.of(entry);

@@ -29,7 +29,8 @@ export function readHeader(cells: readonly string[], expected: readonly string[]
 }
 
 function refusal(message: string, place: SourcePlace): PlatestemmaError {
-  return new PlatestemmaError('INPUT_INVALID', `the row that names the columns: ${message}`, { place });
+  const of = place.file === undefined ? '' : ` of ${place.file}`;
+  return new PlatestemmaError('INPUT_INVALID', `the row${of} that names the columns: ${message}`, { place });
 }
 
 function hint(name: string, others: readonly string[]): string {

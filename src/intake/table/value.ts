@@ -21,7 +21,8 @@ export interface ValueFault {
   readonly message: string;
 }
 
-const nothing: Got = { pieces: [], used: [], whole: [], faults: [] };
+/** Where there is nothing. */
+export const nothing: Got = { pieces: [], used: [], whole: [], faults: [] };
 
 /** What a value gives in a row: no pieces where there is nothing. White space is tidied, characters are composed. */
 export function evaluate(value: Value, scope: RowScope): Got {
@@ -101,6 +102,7 @@ function firstOf(values: readonly Value[], scope: RowScope): Got {
 }
 
 function allOf(gots: readonly Got[]): Got {
+  if (gots.length < 2) return gots[0] ?? nothing;
   return {
     pieces: gots.flatMap(got => got.pieces),
     used: [...new Set(gots.flatMap(got => got.used))],

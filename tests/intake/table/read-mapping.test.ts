@@ -59,7 +59,9 @@ describe('a mapping', () => {
   test('names the path of its first fault, and counts the others', () => {
     const read = () =>
       readMapping(JSON.stringify({ ...plain, row: 'plate', columns: ['number', 'number'] }), 'prints.json');
-    expect(read).toThrow('mapping columns[1]: expected each column once, came "number" twice (and 2 more)');
+    expect(read).toThrow(
+      'mapping prints.json, columns[1]: expected each column once, came "number" twice (and 2 more)',
+    );
     expect(read).toThrow(
       expect.objectContaining({ code: 'INPUT_INVALID', place: { file: 'prints.json', field: 'columns[1]' } }),
     );

@@ -19,7 +19,7 @@ test.each([
 ])('%j is refused', (cells, message) => {
   const place = { file: 'prints.csv' };
   const read = () => readHeader(cells, expected, place);
-  expect(read).toThrow(`the row that names the columns: `);
+  expect(read).toThrow('the row of prints.csv that names the columns: ');
   expect(read).toThrow(message);
   expect(read).toThrow(expect.objectContaining({ code: 'INPUT_INVALID', place }));
 });

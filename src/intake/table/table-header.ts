@@ -19,6 +19,10 @@ export function readHeader(cells: readonly string[], expected: readonly string[]
   if (nameless >= 0) throw refusal(`expected a name for each column, came none for column ${nameless + 1}`, place);
   const twice = columns.find((name, i) => columns.indexOf(name) !== i);
   if (twice !== undefined) throw refusal(`expected each column once, came "${twice}" twice`, place);
+  if (columns.length === 1 && expected.length > 1 && !expected.includes(columns[0]!)) {
+    const came = `came one, "${columns[0]!.slice(0, 60)}": is the delimiter right?`;
+    throw refusal(`expected ${expected.length} columns, ${came}`, place);
+  }
   const others = columns.filter(name => !expected.includes(name));
   const missing = expected.filter(name => !columns.includes(name));
   if (missing.length > 0) {

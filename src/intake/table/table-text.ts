@@ -59,9 +59,12 @@ function lineOf(number: number, text: string, dropped: number): TextLine {
 
 async function* decoded(input: AsyncIterable<Uint8Array | string>, encoding?: string): AsyncGenerator<string> {
   let decoder: InstanceType<typeof TextDecoder> | undefined;
+  let first = true;
   for await (const piece of input) {
-    if (typeof piece === 'string') yield piece;
-    else {
+    if (typeof piece === 'string') {
+      yield first ? piece.replace(/^\uFEFF/, '') : piece;
+      first = false;
+    } else {
       decoder ??= new TextDecoder(encoding ?? markedEncoding(piece));
       yield decoder.decode(piece, { stream: true });
     }

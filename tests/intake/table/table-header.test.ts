@@ -13,6 +13,7 @@ test('columns come in any order; others are told with the name that they resembl
 test.each([
   [['number', 'titel', 'engraver'], 'came none named "title" (is it "titel"?)'],
   [['number'], 'came none named "title", "engraver"'],
+  [['number;title;engraver'], 'expected 3 columns, came one, "number;title;engraver": is the delimiter right?'],
   [[], 'came none named "number", "title", "engraver"'],
   [['number', 'title', 'title', 'engraver'], 'expected each column once, came "title" twice'],
   [['number', '', 'title', 'engraver'], 'expected a name for each column, came none for column 2'],

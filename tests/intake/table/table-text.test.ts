@@ -26,6 +26,7 @@ describe('lines of a text', () => {
     expect(await linesOf([Buffer.from('\uFEFFTür', 'utf16le')])).toEqual(line);
     expect(await linesOf([Buffer.from('\uFEFFTür', 'utf8')])).toEqual(line);
     expect(await linesOf([Buffer.from('Tür', 'utf8')])).toEqual(line);
+    expect(await linesOf(['\uFEFFTür'])).toEqual(line);
   });
 
   test('that hold bytes of another encoding are faults of their own', async () => {

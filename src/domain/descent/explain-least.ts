@@ -1,8 +1,9 @@
 import { boundSteps } from './bound-steps.ts';
-import type { CompiledChoice, CompiledOption, Course } from './compiled-network.ts';
-import { keyOfChoice, keyOfLink, keyOfOption, sorted } from './in-order.ts';
+import type { Course } from './compiled-network.ts';
+import { explainedChoice } from './explain-choice.ts';
+import { keyOfChoice, keyOfLink, sorted } from './in-order.ts';
 import { roundedDay } from './least-days.ts';
-import { type ChoiceStep, type LeastStep, type LinkStep, linkStep, type OptionSteps } from './least-step.ts';
+import { type ChoiceStep, type LeastStep, type LinkStep, linkStep } from './least-step.ts';
 import { stepsInCircle } from './steps-in-circle.ts';
 
 /**
@@ -49,7 +50,8 @@ function wayBack(search: Search, variable: number, overChoices: boolean): readon
   const back = new Map<number, Back | undefined>([[variable, undefined]]);
   for (const at of back.keys()) {
     if (course.first[at] === days[at]) return stepsFrom(search, at, boundSteps(course, at, -Infinity, days[at]!), back);
-    const choice = overChoices ? choiceStep(search, at) : undefined;
+    const choices = overChoices ? choiceSteps(search, at) : [];
+    const choice = choices.find(({ day }) => givesDay(course, days, at, day));
     if (choice !== undefined)
       return stepsFrom(search, at, [choice, ...boundSteps(course, at, choice.day, days[at]!)], back);
     for (const { from, step } of supports(search, at)) if (!back.has(from)) back.set(from, { step, towards: at });
@@ -68,13 +70,12 @@ function roundAbout(search: Search, variable: number): readonly LeastStep[] {
         components.of[arcs.from[arc]!] !== components.of[member] &&
         days[arcs.from[arc]!]! + arcs.weight[arc]! > -Infinity,
     );
-    const choice = choiceStep(search, member);
     return [
       ...outside.map(arc => {
         const step = linkStep(course, arc);
         return { steps: [...explain(arcs.from[arc]!), step], day: days[arcs.from[arc]!]! + step.weight };
       }),
-      ...(choice === undefined ? [] : [{ steps: [choice], day: choice.day }]),
+      ...choiceSteps(search, member).map(choice => ({ steps: [choice], day: choice.day })),
     ];
   };
   return stepsInCircle(course, names, variable, enters);
@@ -109,34 +110,9 @@ function givesDay(course: Course, days: Float64Array, variable: number, reached:
   return reached > -Infinity && roundedDay(course, variable, reached) === days[variable];
 }
 
-function choiceStep(search: Search, variable: number): ChoiceStep | undefined {
+/** Choices that leave a variable no earlier day than some, in order. */
+function choiceSteps(search: Search, variable: number): readonly ChoiceStep[] {
   const choices = search.course.choices.get(variable) ?? [];
-  const steps = choices.flatMap(choice => explainedChoice(search, choice) ?? []);
-  return sorted(steps, step => keyOfChoice(step.choice))[0];
-}
-
-/** Undefined where some option leaves an earlier day. */
-function explainedChoice(search: Search, { choice, head, options }: CompiledChoice): ChoiceStep | undefined {
-  const explained: (OptionSteps & { readonly day: number })[] = [];
-  for (const option of sorted(options, each => keyOfOption(each.option))) {
-    const found = explainedOption(search, head, option);
-    if (found === undefined) return undefined;
-    explained.push(found);
-  }
-  const day = Math.min(...explained.map(option => option.day));
-  return { kind: 'CHOICE', choice, day, options: explained.map(({ claim, steps }) => ({ claim, steps })) };
-}
-
-function explainedOption(search: Search, head: number, { option, arcs }: CompiledOption) {
-  const { course, days } = search;
-  const explain = explainer(search);
-  for (const { from, weight, link } of sorted(arcs, each => keyOfLink(each.link))) {
-    const reached = days[from]! + weight;
-    if (reached === -Infinity || roundedDay(course, head, reached) < days[head]!) continue;
-    const before = explain(from);
-    if (before.length === 0) continue;
-    const steps = [...before, { kind: 'LINK', link, end: 'LEAST', weight } as const];
-    return { claim: option.claim, steps, day: reached };
-  }
-  return undefined;
+  const steps = choices.flatMap(choice => explainedChoice(choice, search.days, explainer(search)) ?? []);
+  return sorted(steps, step => keyOfChoice(step.choice));
 }

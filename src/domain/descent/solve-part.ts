@@ -45,10 +45,8 @@ function contradictionsOf(solution: Solution, most: number): readonly DateContra
   const late = contradicted.slice(0, most - ofLoops.length);
   const found = [...ofLoops, ...late.map(variable => dateContradiction(compiled, least, variable))];
   const told = found.map(({ smaller, ...worst }) => {
-    const [fewest, other] = [worst, smaller].map(each => each && withFewestClaims(network, each));
-    return other !== undefined && other.involved.length < fewest!.involved.length
-      ? { ...fewest!, smaller: other }
-      : fewest!;
+    const fewest = withFewestClaims(network, worst);
+    return smaller === undefined ? fewest : withSmaller(fewest, withFewestClaims(network, smaller));
   });
   return [...new Map(told.map(each => [each.involved.join(' '), each])).values()];
 }
@@ -59,6 +57,11 @@ function withFewestClaims(network: DatesNetwork, told: DateContradiction): DateC
   const { compiled, least, loops, contradicted } = solutionOf(fewer);
   const [loop] = loops;
   return loop === undefined ? dateContradiction(compiled, least, contradicted[0]!) : loopContradiction(compiled, loop);
+}
+
+function withSmaller(worst: DateContradiction, smaller: DateContradiction): DateContradiction {
+  if (smaller.involved.length >= worst.involved.length) return worst;
+  return smaller.daysShort < worst.daysShort ? { ...worst, smaller } : smaller;
 }
 
 function isConsistent({ loops, contradicted }: Solution): boolean {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { involvedIn } from '../../../src/domain/descent/date-reasons.ts';
 import type {
   DateContradiction,
@@ -12,6 +12,8 @@ import type {
 import { solveDates } from '../../../src/domain/descent/solve-dates.ts';
 import { runs } from '../../support/runs.ts';
 import { anyNetwork, type NetworkShape } from './any-network.ts';
+
+vi.setConfig({ testTimeout: runs(60_000, 900_000) });
 
 const shape: NetworkShape = {
   ...{ variables: 6, links: 9, bounds: 7, choices: 0, days: 60, lag: 25 },
@@ -55,7 +57,7 @@ describe('a contradiction', () => {
     });
 
   test('names claims that cannot all be right, and none too many', () => {
-    fc.assert(law(solveDates), { numRuns: runs(300, 1500) });
+    fc.assert(law(solveDates), { numRuns: runs(200, 1000) });
   });
 
   test('that names a claim too many is found out', () => {
@@ -91,7 +93,7 @@ describe('a contradiction', () => {
           expect(short(solveDates(eased(only.daysShort)))).toBe(false);
         }
       }),
-      { numRuns: runs(300, 1500) },
+      { numRuns: runs(200, 1000) },
     );
   });
 });
@@ -122,7 +124,7 @@ describe('why a day is the first or the last', () => {
     });
 
   test('names claims that say so, and none too many', () => {
-    fc.assert(law(solveDates), { numRuns: runs(200, 1500) });
+    fc.assert(law(solveDates), { numRuns: runs(150, 1000) });
   });
 
   test('that leaves out a claim is found out', () => {
@@ -147,7 +149,7 @@ describe('why a day is the first or the last', () => {
           }
         }
       }),
-      { numRuns: runs(200, 1500) },
+      { numRuns: runs(150, 1000) },
     );
   });
 });
@@ -192,12 +194,12 @@ describe('room', () => {
     });
 
   test('is what a claim can say more without contradicting, to the day', () => {
-    fc.assert(law(solveDates, over), { numRuns: runs(150, 1500) });
+    fc.assert(law(solveDates, over), { numRuns: runs(100, 1000) });
   });
 
   test('is so too where alternatives follow in the order of time', () => {
     const inTime = { ...over, limits: false, choices: 2, links: 6 };
-    fc.assert(law(solveDates, inTime), { numRuns: runs(150, 1500) });
+    fc.assert(law(solveDates, inTime), { numRuns: runs(100, 1000) });
   });
 
   test('a day too much is found out', () => {
@@ -259,7 +261,7 @@ describe('what is solved', () => {
       fc.property(shuffled, ([network, other]) => {
         expect(all(solveDates, other)).toEqual(all(solveDates, network));
       }),
-      { numRuns: runs(200, 1500) },
+      { numRuns: runs(150, 1000) },
     );
   });
 
@@ -288,7 +290,7 @@ describe('what is solved', () => {
           expect(narrow.hi ?? Infinity).toBeLessThanOrEqual(wide.hi ?? Infinity);
         }
       });
-    fc.assert(law(solveDates), { numRuns: runs(200, 1500) });
+    fc.assert(law(solveDates), { numRuns: runs(150, 1000) });
     const forgetful: Solve = network =>
       solveDates(network.links.length > 3 ? { ...network, bounds: network.bounds.slice(1) } : network);
     expect(fc.check(law(forgetful), { numRuns: 400 }).failed).toBe(true);

@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import loadHighs from 'highs';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import type { DayRange } from '../../../src/domain/dates/day-bounds.ts';
 import type { DatesNetwork } from '../../../src/domain/descent/dates-network.ts';
 import { solveDates } from '../../../src/domain/descent/solve-dates.ts';
 import { runs } from '../../support/runs.ts';
 import { anyNetwork, type NetworkShape } from './any-network.ts';
+
+vi.setConfig({ testTimeout: runs(60_000, 900_000) });
 
 /**
  * Days against those of HiGHS, a solver of linear programs of the University of Edinburgh (https://highs.dev), as

@@ -16,6 +16,12 @@ query Reach {
     grounds { basis cautions }
   }
 }
+
+# How is a plate cited? Text is written by citeproc-js. Attribution Copyright Notice: (c) Frank Bennett.
+# citeproc-js implements the Citation Style Language. https://citationstyles.org/
+query Cite {
+  citation(of: ["plate-shore-4-net-menders"], style: "mhra") { text }
+}
 `;
 
 /**

@@ -7,7 +7,7 @@ import { type CommonFlags, commonFlags } from './flags.ts';
 import { printJson, withDesk } from './with-desk.ts';
 
 interface CiteFlags extends CommonFlags {
-  readonly format: 'text' | 'csl' | 'bibtex';
+  readonly format: 'text' | 'csl' | 'bibtex' | 'ris';
   readonly style?: string;
   readonly locale?: string;
 }
@@ -16,28 +16,41 @@ const formats: Readonly<Record<CiteFlags['format'], CitationFormat>> = {
   text: 'TEXT',
   csl: 'CSL_JSON',
   bibtex: 'BIBTEX',
+  ris: 'RIS',
 };
 
 export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
   docs: {
-    brief: 'Cite editions as text, CSL-JSON or BibTeX',
+    brief: 'Cite editions, plates, artworks, pieces and exemplars',
     fullDescription: [
-      'Cite editions: as text in a style of the Citation Style Language, as CSL-JSON, or as BibTeX.',
+      'Cite editions, plates, artworks, pieces, exemplars and references: as text in a style of the Citation Style',
+      'Language, as CSL-JSON, as BibTeX, or as RIS. A plate is cited in the earliest edition that has it; the id of an',
+      'appearance cites it in that edition.',
       '',
       '  platestemma cite edition-shore-leipzig-1758',
       '  platestemma cite edition-shore-leipzig-1758 --style mhra --locale de-DE',
       '  platestemma cite edition-shore-leipzig-1758 --format bibtex',
+      '  platestemma cite plate-shore-4-net-menders piece-shore-dish --format ris',
+      '  platestemma cite appearance-menders-london-1764',
+      '',
+      'Text is written by citeproc-js. Attribution Copyright Notice: (c) Frank Bennett. citeproc-js implements the Citation',
+      'Style Language. https://citationstyles.org/',
     ].join('\n'),
   },
   parameters: {
     positional: {
       kind: 'array',
       minimum: 1,
-      parameter: { parse: String, brief: 'Ids of editions', placeholder: 'id' },
+      parameter: { parse: String, brief: 'Ids of records', placeholder: 'id' },
     },
     flags: {
       ...commonFlags,
-      format: { kind: 'enum', values: ['text', 'csl', 'bibtex'], default: 'text', brief: 'Form of the citation' },
+      format: {
+        kind: 'enum',
+        values: ['text', 'csl', 'bibtex', 'ris'],
+        default: 'text',
+        brief: 'Form of the citation',
+      },
       style: {
         kind: 'parsed',
         parse: String,
@@ -64,7 +77,7 @@ export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
         ...(flags.locale === undefined ? {} : { locale: flags.locale }),
       });
       if (flags.json === true) printJson(this, answer);
-      else this.process.stdout.write(`${answer.text.trimEnd()}\n`);
+      else this.process.stdout.write(`${answer.text.replace(/[\r\n]+$/, '')}${flags.format === 'ris' ? '\r\n' : '\n'}`);
     });
   },
 });

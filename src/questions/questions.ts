@@ -156,7 +156,7 @@ export interface SearchAnswer {
   readonly cut: boolean;
 }
 
-export type CitationFormat = 'TEXT' | 'CSL_JSON' | 'BIBTEX';
+export type CitationFormat = 'TEXT' | 'CSL_JSON' | 'BIBTEX' | 'RIS';
 
 export interface CitationAsked {
   readonly of: readonly string[];
@@ -169,7 +169,8 @@ export interface CitationAsked {
 export interface Citations {
   /** All of them as one text in the format. */
   readonly text: string;
-  readonly items: readonly { readonly id: string; readonly text: string }[];
+  /** `id` as it was asked for; `record` is what is cited under it. */
+  readonly items: readonly { readonly id: string; readonly record: string; readonly text: string }[];
   readonly style: string | undefined;
   readonly locale: string | undefined;
 }

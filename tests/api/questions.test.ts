@@ -167,7 +167,7 @@ describe('citation', () => {
 
   test('what is not there, or cannot be cited, is told', async () => {
     expect(await codes(api, '{ citation(of: ["edition-never-made"]) { text } }')).toEqual(['NOT_FOUND']);
-    expect(await codes(api, '{ citation(of: ["piece-shore-dish"]) { text } }')).toEqual(['INPUT_INVALID']);
+    expect(await codes(api, '{ citation(of: ["work-ferry-print"]) { text } }')).toEqual(['INPUT_INVALID']);
   });
 });
 

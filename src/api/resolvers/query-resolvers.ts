@@ -61,7 +61,7 @@ export const queryResolvers = {
 /** Fields of what the questions of Query answer. */
 export const answerResolvers = {
   Citation: {
-    record: (item: { readonly id: string }, _args: unknown, context: ApiContext) => loadLink(item.id, context),
+    record: (item: { readonly record: string }, _args: unknown, context: ApiContext) => loadLink(item.record, context),
   },
 };
 

@@ -30,6 +30,12 @@ function ascii(text: string): string {
     .replace(/[^a-z0-9\s-]/g, character => letters[character] ?? '');
   const words = base
     .split(/[\s-]+/)
-    .filter(word => /^[a-z]{2,}/.test(word) && !/^(?:the|an|der|die|das|la|le|les|el|il|de|von)$/.test(word));
+    .filter(
+      word =>
+        /^[a-z]{2,}/.test(word) &&
+        !/^(?:the|an|der|die|das|la|le|les|el|il|de|von|van|den|ten|ter|zu|zum|zur|di|da|del|du|des|dos|af|av)$/.test(
+          word,
+        ),
+    );
   return words[0] ?? '';
 }

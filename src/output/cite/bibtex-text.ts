@@ -1,3 +1,5 @@
+import { singleLine } from './single-line.ts';
+
 /**
  * Characters that TeX or BibTeX read as something else, and the command that prints each. BibTeX counts braces even
  * after a backslash, so braces are written by name; `<`, `>` and `|` are other glyphs in TeX's first font encoding.
@@ -20,7 +22,7 @@ const commands: Readonly<Record<string, string>> = {
 
 /** A plain text as the value of a BibTeX field, in UTF-8: braces balance, and TeX prints the text as it stands. */
 export function bibtexText(text: string): string {
-  return oneLine(text)
+  return singleLine(text)
     .replace(/[\\{}~^<>|&%$#_]/g, character => commands[character]!)
     .replace(/([-'`])(?=\1)/g, '$1{}')
     .replace(/([?!])(?=`)/g, '$1{}');
@@ -33,13 +35,5 @@ export function bibtexWord(text: string): string {
 
 /** An address, where only what ends the field or the line must be hidden. */
 export function bibtexUrl(url: string): string {
-  return oneLine(url).replace(/[\\{} ]/g, character => `%${character.charCodeAt(0).toString(16).toUpperCase()}`);
-}
-
-/** Control characters and runs of spaces as one space; halves of characters as the replacement character. */
-function oneLine(text: string): string {
-  return text
-    .toWellFormed()
-    .replace(/[\s\u0000-\u001F\u007F-\u009F]+/g, ' ')
-    .trim();
+  return singleLine(url).replace(/[\\{} ]/g, character => `%${character.charCodeAt(0).toString(16).toUpperCase()}`);
 }

@@ -20,9 +20,13 @@ declare module 'citeproc' {
     readonly properties: { readonly noteIndex: number };
   }
 
+  export type TermForm = 'long' | 'short' | 'verb';
+
   export class Engine {
     constructor(system: System, style: CslNode, language?: string, forceLanguage?: boolean);
     readonly opt: { readonly development_extensions: Record<string, boolean> };
+    /** @param plural 0 for one, 1 for several */
+    getTerm(term: string, form: TermForm, plural: 0 | 1): string | undefined;
     setOutputFormat(format: 'text' | 'html'): void;
     updateItems(ids: readonly string[]): void;
     makeBibliography(): readonly [Bibliography, readonly string[]] | false;

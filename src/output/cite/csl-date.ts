@@ -1,6 +1,6 @@
 import { civilFromDays } from '../../domain/dates/calendar.ts';
 import type { DayRange } from '../../domain/dates/day-bounds.ts';
-import type { CitableDate } from './citable-edition.ts';
+import type { CitableDate } from './citable.ts';
 import type { CslDate } from './csl-item.ts';
 import { type DateWords, dateWords, decade, year, years } from './date-words.ts';
 

@@ -1,7 +1,7 @@
 /** The part of CSL-JSON 1.0.2 that is written here: additional properties are forbidden there, own data go to `custom`. */
 export interface CslItem {
   readonly id: string;
-  readonly type: 'book' | 'graphic';
+  readonly type: string;
   readonly title: string;
   readonly author?: readonly CslName[];
   readonly editor?: readonly CslName[];
@@ -9,8 +9,14 @@ export interface CslItem {
   readonly translator?: readonly CslName[];
   readonly illustrator?: readonly CslName[];
   readonly contributor?: readonly CslName[];
+  readonly 'container-author'?: readonly CslName[];
+  readonly 'original-author'?: readonly CslName[];
+  readonly 'container-title'?: string;
   readonly edition?: number | string;
   readonly volume?: string;
+  readonly issue?: string;
+  /** Pages, or where a plate stands in words: `plate 4, facing p. 56`. */
+  readonly page?: string;
   readonly 'number-of-volumes'?: number;
   readonly publisher?: string;
   readonly 'publisher-place'?: string;
@@ -20,6 +26,12 @@ export interface CslItem {
   readonly 'original-publisher'?: string;
   readonly 'original-publisher-place'?: string;
   readonly 'collection-title'?: string;
+  /** What sort of thing it is: `etching`, `dish`. */
+  readonly genre?: string;
+  readonly medium?: string;
+  readonly dimensions?: string;
+  /** Holder and shelfmark of a copy, as they are written. */
+  readonly archive?: string;
   readonly language?: string;
   readonly DOI?: string;
   readonly ISBN?: string;
@@ -38,6 +50,16 @@ export interface CslCustom {
   readonly editionStatement?: string;
   readonly extent?: string;
   readonly format?: string;
+  /** The edition in which a plate is cited, or of which an exemplar is a copy. */
+  readonly edition?: string;
+  /** Number of a serial as it is written, where `volume` and `issue` do not say it. */
+  readonly number?: string;
+  /** Names of firms as they are filed, by the name. */
+  readonly filedAs?: Readonly<Record<string, string>>;
+  readonly lettering?: string;
+  readonly technique?: string;
+  readonly shelfmark?: string;
+  readonly wants?: string;
 }
 
 export interface CslName {

@@ -1,4 +1,4 @@
-import type { CitableAgent } from './citable-edition.ts';
+import type { CitableAgent } from './citable.ts';
 import type { CslName } from './csl-item.ts';
 
 /**
@@ -17,4 +17,25 @@ export function cslName(agent: CitableAgent): CslName {
 
 function parts(family: string, given: string | undefined, suffix: string | undefined): CslName {
   return { family, ...(given ? { given } : {}), ...(suffix ? { suffix } : {}) };
+}
+
+/** Names of agents, each once, in order. */
+export function distinctNames(agents: readonly CitableAgent[]): readonly CslName[] {
+  const byText = new Map(agents.map(cslName).map(name => [JSON.stringify(name), name]));
+  return [...byText.values()];
+}
+
+/** A name as it is said: given name first. */
+export function namedInFull({ given, family, suffix, literal }: CslName): string {
+  return literal ?? [given, family, suffix].filter(Boolean).join(' ');
+}
+
+/** Firms whose record says how they are filed. */
+export function filedAs(agents: readonly CitableAgent[]): Readonly<Record<string, string>> | undefined {
+  const filed = agents.filter(
+    ({ kind, name, sortName }) => kind === 'firm' && sortName !== undefined && sortName !== name,
+  );
+  return filed.length === 0
+    ? undefined
+    : Object.fromEntries(filed.map(({ name, sortName }) => [name.trim(), sortName!]));
 }

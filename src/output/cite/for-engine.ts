@@ -1,42 +1,52 @@
-import type { CslNode } from 'citeproc';
 import type { CslDate, CslItem } from './csl-item.ts';
-import { hideMarkup } from './plain-text.ts';
-
-/** What a style does of itself, and what the item must say where it does not. */
-export interface StyleHabits {
-  /** Asks whether an edition is a number, and words it if so. */
-  readonly numbersEditions: boolean;
-  /** Asks whether a date of issue is uncertain, and marks it if so. */
-  readonly marksUncertainty: boolean;
-}
-
-export function habitsOf(style: CslNode): StyleHabits {
-  return {
-    numbersEditions: asks(style, 'is-numeric', 'edition'),
-    marksUncertainty: asks(style, 'is-uncertain-date', 'issued'),
-  };
-}
-
-function asks(node: CslNode, condition: string, variable: string): boolean {
-  if (node.attrs[condition]?.split(/\s+/).includes(variable)) return true;
-  return node.children.some(child => typeof child !== 'string' && asks(child, condition, variable));
-}
+import { namedInFull } from './csl-name.ts';
+import { withFiledNames } from './filed-names.ts';
+import { locatorWords } from './locator-words.ts';
+import { hideMarkup, inWords } from './plain-text.ts';
+import { isPageNumber } from './plate-locator.ts';
+import type { StyleHabits } from './style-habits.ts';
 
 /**
  * An item as the engine is given it. Titles of no stated language would get English capitals: ours are as transcribed.
  * A style that prints any edition as it comes is given the statement, not the bare number; one that is silent on
- * uncertainty is given the date in the brackets of cataloguing, `[1764?]`.
+ * uncertainty is given the date in the brackets of cataloguing, `[1764?]`. Of an object styles would put the kind
+ * between medium and size: the medium is enough. Holder and shelfmark are no business of the style.
  */
-export function forEngine(item: CslItem, habits: StyleHabits): object {
-  const { custom, ...rest } = item;
+export function forEngine(item: CslItem, habits: StyleHabits, locale: string): object {
+  const { custom, archive: _, ...rest } = item;
   const edition = habits.numbersEditions ? undefined : custom.editionStatement?.replace(/\.$/, '');
   const issued = habits.marksUncertainty ? undefined : bracketed(item.issued);
   return hideMarkup({
-    ...rest,
+    ...withFiledNames(rest, item),
+    ...(item.type === 'graphic' && item.medium !== undefined ? { genre: undefined } : {}),
+    ...placeOf(item, habits, locale),
     language: item.language ?? 'und',
     ...(edition === undefined ? {} : { edition }),
     ...(issued === undefined ? {} : { issued }),
   }) as object;
+}
+
+/**
+ * A page or issue in words is marked, so that no label stays before it. The volume of a plate stands with its page, and
+ * the author of the book after its title (`Title / Author`, as in ISBD), where the style would leave them out; so does
+ * the number of a serial that is only its month.
+ */
+function placeOf(item: CslItem, habits: StyleHabits, locale: string): Partial<CslItem> {
+  const { page, issue, volume, custom } = item;
+  const words = locatorWords(locale);
+  const given: Partial<Record<'page' | 'issue' | 'container-title', string>> = {};
+  if (page !== undefined && !isPageNumber(page)) given.page = `${inWords}${page}`;
+  if (issue !== undefined && !/\d/.test(issue)) given.issue = `${inWords}${issue}`;
+  if (custom.number !== undefined && habits.leavesOutMonth()) given.issue = `${inWords}${custom.number}`;
+  if (volume !== undefined && habits.leavesOut('volume', item)) {
+    const place = page === undefined ? '' : `, ${isPageNumber(page) ? `${words.page} ${page}` : page}`;
+    given.page = `${inWords}${words.volume} ${volume}${place}`;
+  }
+  if (habits.leavesOut('container-author', item)) {
+    const authors = item['container-author']?.map(namedInFull).join(', ');
+    given['container-title'] = `${item['container-title']} / ${authors}`;
+  }
+  return given;
 }
 
 function bracketed(date: CslDate | undefined): CslDate | undefined {

@@ -1,14 +1,26 @@
 import { bibtexKey } from './bibtex-key.ts';
 import { bibtexText, bibtexUrl, bibtexWord } from './bibtex-text.ts';
 import type { CslDate, CslItem, CslName } from './csl-item.ts';
+import { capitalised, sentence } from './roles-note.ts';
+import { seasonInWords, wordsOfItem, yearInWords } from './words-of-item.ts';
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-const seasons = ['Spring', 'Summer', 'Autumn', 'Winter'];
+
+/** Entry types of classic BibTeX; anything else is `@misc`, as it has no type for pictures and objects. */
+const entryTypes: Readonly<Record<string, string>> = {
+  book: 'book',
+  chapter: 'incollection',
+  'paper-conference': 'inproceedings',
+  'article-journal': 'article',
+  'article-magazine': 'article',
+  'article-newspaper': 'article',
+  thesis: 'phdthesis',
+  report: 'techreport',
+};
 
 /**
- * BibTeX entries in UTF-8, in the order given: `@book`, and `@misc` for a sheet on its own, since classic BibTeX has
- * no type for pictures. Titles are braced whole, because styles would change their capitals. A date BibTeX cannot hold
- * is worded in `year`, and its EDTF stands in `note`.
+ * BibTeX entries in UTF-8, in the order given. Titles are braced whole, because styles would change their capitals. A
+ * date BibTeX cannot hold is worded in `year`, and its EDTF stands in `note`, as does all else that has no field.
  */
 export function toBibtex(items: readonly CslItem[]): string {
   return items.map(entry).join('\n');
@@ -18,30 +30,48 @@ function entry(item: CslItem): string {
   const fields = fieldsOf(item)
     .filter((field): field is readonly [string, string] => field[1] !== undefined && field[1] !== '')
     .map(([name, value]) => `  ${name} = ${value},\n`);
-  return `@${item.type === 'graphic' ? 'misc' : 'book'}{${bibtexKey(item)},\n${fields.join('')}}\n`;
+  return `@${entryTypes[item.type] ?? 'misc'}{${bibtexKey(item)},\n${fields.join('')}}\n`;
 }
 
 function fieldsOf(item: CslItem): readonly (readonly [string, string | undefined])[] {
-  const sheet = item.type === 'graphic';
+  const type = entryTypes[item.type] ?? 'misc';
+  const container = item['container-title'];
+  const publisher = { misc: 'howpublished', phdthesis: 'school', techreport: 'institution' }[type] ?? 'publisher';
   return [
     ['author', names(item.author)],
     ['editor', names(item.editor)],
     ['title', `{${bibtexWord(item.title)}}`],
+    [type === 'article' ? 'journal' : 'booktitle', container === undefined ? undefined : `{${bibtexWord(container)}}`],
     ['edition', braced(item.edition?.toString())],
     ['volume', braced(item.volume)],
     ['volumes', braced(item['number-of-volumes']?.toString())],
+    ['number', braced(item.issue)],
+    ['pages', braced(pagesOf(item.page))],
     ['series', braced(item['collection-title'])],
     ['address', word(item['publisher-place'])],
-    [sheet ? 'howpublished' : 'publisher', word(item.publisher)],
-    ['year', braced(yearOf(item.issued))],
+    [publisher, word(item.publisher)],
+    ['year', braced(yearInWords(item.issued, item.custom.edtf))],
     ...dayOf(item.issued),
     ['language', braced(item.language)],
+    ['library', braced(item.archive)],
     ['doi', braced(item.DOI)],
     ['isbn', braced(item.ISBN)],
     ['issn', braced(item.ISSN)],
     ['url', item.URL === undefined ? undefined : `{${bibtexUrl(item.URL)}}`],
-    ['note', braced(noteOf(item))],
+    ['note', braced(wordsOfItem(item, [madeOf(item)]))],
   ];
+}
+
+/** Kind, medium and size have no field: `Tin-glazed earthenware, diameter 38 cm.` */
+function madeOf({ genre, medium, dimensions }: CslItem): string | undefined {
+  const parts = [genre, medium, dimensions].filter(part => part !== undefined);
+  if (parts.length === 0) return undefined;
+  return sentence(capitalised(parts.join(', ')));
+}
+
+/** A range has two hyphens in BibTeX. */
+function pagesOf(page: string | undefined): string | undefined {
+  return page?.replace(/^(\w+)[-–](\w+)$/, '$1–$2');
 }
 
 function braced(text: string | undefined): string | undefined {
@@ -70,17 +100,9 @@ function namePart(part: string, position: number): string {
   return unsafe ? bibtexWord(part) : bibtexText(part);
 }
 
-function yearOf(date: CslDate | undefined): string | undefined {
-  if (date === undefined) return undefined;
-  const parts = date['date-parts'];
-  if (parts === undefined) return date.literal;
-  const text = parts.map(([year]) => (year === 0 ? '' : year! < 0 ? `${-year!} BC` : String(year))).join('–');
-  return date.circa === true ? `ca. ${text}` : text;
-}
-
 function dayOf(date: CslDate | undefined): readonly (readonly [string, string | undefined])[] {
   const parts = date?.['date-parts'];
-  const season = date?.season === undefined ? undefined : seasons[date.season - 1];
+  const season = seasonInWords(date);
   if (season !== undefined) return [['month', `{${season}}`]];
   if (parts?.length !== 1) return [];
   const [, month, day] = parts[0]!;
@@ -88,35 +110,4 @@ function dayOf(date: CslDate | undefined): readonly (readonly [string, string | 
     ['month', month === undefined ? undefined : months[month - 1]],
     ['day', day === undefined ? undefined : `{${day}}`],
   ];
-}
-
-function noteOf(item: CslItem): string | undefined {
-  const people = [
-    named('Illustrated by', item.illustrator),
-    named('Translated by', item.translator),
-    named('Compiled by', item.compiler),
-    named('With', item.contributor),
-  ];
-  const original = [item['original-publisher-place'], item['original-publisher'], yearOf(item['original-date'])].filter(
-    part => part !== undefined,
-  );
-  const reprint = original.length === 0 ? undefined : `Reprint of the edition ${original.join(', ')}.`;
-  const responsibility =
-    item.author === undefined && item.editor === undefined && item.custom.responsibility !== undefined
-      ? sentence(item.custom.responsibility)
-      : undefined;
-  const edtf = item.custom.edtf;
-  const date = edtf === undefined || /^\d{4}(?:-\d\d){0,2}$/.test(edtf) ? undefined : `Date in EDTF: ${edtf}`;
-  const parts = [...people, responsibility, item.note, reprint, date].filter(part => part !== undefined);
-  return parts.length === 0 ? undefined : parts.join(' ');
-}
-
-function named(verb: string, list: readonly CslName[] | undefined): string | undefined {
-  if (list === undefined) return undefined;
-  const written = list.map(n => n.literal ?? [n.given, n.family, n.suffix].filter(Boolean).join(' '));
-  return sentence(`${verb} ${written.join(', ')}`);
-}
-
-function sentence(text: string): string {
-  return /[.!?]$/.test(text) ? text : `${text}.`;
 }

@@ -1,17 +1,19 @@
-import type { Engine } from 'citeproc';
+import type { Engine, TermForm } from 'citeproc';
 import { PlatestemmaError } from '../../errors.ts';
 import { chooseLocale, chooseStyle } from './choose-style.ts';
 import type { CslItem } from './csl-item.ts';
-import { plainText } from './plain-text.ts';
-import { withEngine } from './text-engine.ts';
+import { withNamesAsTheyAre } from './filed-names.ts';
+import { plainText, type StyleTerms } from './plain-text.ts';
+import { sentence } from './roles-note.ts';
+import { type TextForm, withEngine, writtenBy } from './text-engine.ts';
 
 export interface TextOptions {
   /** Short name or CSL identifier of a bundled style, or the text of a .csl file. */
   readonly style?: string;
   /** BCP 47 tag. */
   readonly locale?: string;
-  /** An entry of a bibliography, or what stands in a note or in the text. */
-  readonly form?: 'BIBLIOGRAPHY' | 'CITATION';
+  /** BIBLIOGRAPHY if absent. */
+  readonly form?: TextForm;
 }
 
 export interface CitedText {
@@ -32,15 +34,32 @@ export function toText(items: readonly CslItem[], options: TextOptions = {}): re
   const locale = chooseLocale(options.locale, style.locale);
   const distinct = new Map(items.map(item => [item.id, item]));
   if (distinct.size > mostTexts) throw tooMany(distinct.size);
-  return withEngine(style, locale, distinct, engine => {
-    const made = options.form === 'CITATION' ? false : engine.makeBibliography();
-    if (made !== false) return made[0].entry_ids.map((entry, i) => ({ id: entry[0]!, text: plainText(made[1][i]!) }));
-    return [...distinct.keys()].map(id => ({ id, text: plainText(citationOf(engine, id)) }));
+  const { form = 'BIBLIOGRAPHY' } = options;
+  return withEngine(style, locale, form, distinct, engine => {
+    const labels = termsOf(engine, ['page', 'issue', 'number'], ['long', 'short']);
+    const verbs = termsOf(engine, ['editor', 'translator'], ['verb']);
+    return writtenBy(engine, [...distinct.keys()], form).map(({ id, text }) => ({
+      id,
+      text: written(text, distinct.get(id)!, { labels, verbs }),
+    }));
   });
 }
 
-function citationOf(engine: Engine, id: string): string {
-  return engine.previewCitationCluster({ citationItems: [{ id }], properties: { noteIndex: 1 } }, [], [], 'text');
+/** Terms of the style in its locale, in one and in several. */
+function termsOf(engine: Engine, terms: readonly string[], forms: readonly TermForm[]): readonly string[] {
+  const found = terms.flatMap(term =>
+    forms.flatMap(form => [engine.getTerm(term, form, 0), engine.getTerm(term, form, 1)]),
+  );
+  return found.flatMap(term => (term ? [term] : []));
+}
+
+function written(text: string, item: CslItem, terms: StyleTerms): string {
+  return withCopy(withNamesAsTheyAre(plainText(text, terms), item), item);
+}
+
+/** Many styles have no place for holder and shelfmark: they follow as a sentence of their own. */
+function withCopy(text: string, { custom: { shelfmark } }: CslItem): string {
+  return shelfmark === undefined ? text : `${sentence(text)} ${sentence(shelfmark)}`;
 }
 
 function tooMany(count: number): PlatestemmaError {

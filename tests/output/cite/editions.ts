@@ -1,4 +1,4 @@
-import type { CitableAgent, CitableEdition } from '../../../src/output/cite/citable-edition.ts';
+import type { CitableAgent, CitableEdition } from '../../../src/output/cite/citable.ts';
 
 const person = (sortName: string, role = 'aut'): CitableAgent => {
   const [family, given] = sortName.split(', ');

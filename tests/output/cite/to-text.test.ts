@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bundledStyles } from '../../../src/output/cite/bundled-styles.ts';
-import type { CitableEdition } from '../../../src/output/cite/citable-edition.ts';
+import type { CitableEdition } from '../../../src/output/cite/citable.ts';
 import { cite } from '../../../src/output/cite/cite.ts';
 import { toCsl } from '../../../src/output/cite/to-csl.ts';
 import { mostTexts, type TextOptions, toText } from '../../../src/output/cite/to-text.ts';

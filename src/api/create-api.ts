@@ -4,6 +4,7 @@ import { createYoga } from 'graphql-yoga';
 import type { Questions } from '../questions/questions.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import type { ApiContext } from './context.ts';
+import { drawings } from './drawings.ts';
 import { defaultLimits, type Limits } from './guards/limits.ts';
 import { limitsGuard } from './guards/limits-rule.ts';
 import { requestForm } from './guards/request-form.ts';
@@ -29,7 +30,7 @@ export interface Api {
   listener(request: IncomingMessage, response: ServerResponse): void;
 }
 
-/** GraphQL over HTTP at /graphql (GraphiQL in a browser), /health and /ready. */
+/** GraphQL over HTTP at /graphql (GraphiQL in a browser), drawings under /draw, /health and /ready. */
 export function createApi({ questions, store, log = logToStderr, limits: given }: ApiOptions): Api {
   const schema = makeSchema();
   const limits = { ...defaultLimits, ...given };
@@ -45,6 +46,7 @@ export function createApi({ questions, store, log = logToStderr, limits: given }
     maskedErrors: { maskError: errorTeller(log) },
     maxRequestBodySize: limits.bodyBytes,
     plugins: [
+      drawings(questions, log),
       routes(store),
       requestForm(),
       tokenLimit(limits.tokens),

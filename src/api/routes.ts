@@ -37,7 +37,7 @@ async function ready(store: GraphStore): Promise<Response> {
 }
 
 function notFound(pathname: string): Response {
-  const message = `expected ${endpoint}, /health or /ready, came ${pathname.slice(0, 60)}`;
+  const message = `expected ${endpoint}, /draw/…, /health or /ready, came ${pathname.slice(0, 60)}`;
   return json(404, { errors: [{ message, extensions: { code: 'NOT_FOUND' } }] });
 }
 

@@ -7,6 +7,7 @@ import { askReach } from './ask-reach.ts';
 import { check } from './check.ts';
 import { cite } from './cite.ts';
 import type { CliContext } from './context.ts';
+import { draw } from './draw.ts';
 import { errorText, exitCode } from './exit.ts';
 import { exportCommand } from './export.ts';
 import { find } from './find.ts';
@@ -30,7 +31,7 @@ export function buildCli(currentVersion: string): Application<CliContext> {
     },
   });
   const root = buildRouteMap({
-    routes: { serve, intake, ask, find, cite, export: exportCommand, check },
+    routes: { serve, intake, ask, find, cite, draw, export: exportCommand, check },
     docs: {
       brief: 'A graph of illustrated publications, and of the decorated objects that follow them',
       fullDescription: [

@@ -2,6 +2,7 @@ import type { GraphStore } from '../store/graph-store.ts';
 import { citation } from './citation.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
 import { descent } from './descent.ts';
+import { draw } from './draw.ts';
 import { changes, history } from './history.ts';
 import { lineage } from './lineage.ts';
 import type { Questions } from './questions.ts';
@@ -13,6 +14,7 @@ export function askStore(store: GraphStore): Questions {
   return {
     reach: (asked, signal) => reach(store, asked, signal),
     descent: of => descent(store, of),
+    draw: asked => draw(store, asked),
     lineage: asked => lineage(store, asked),
     search: asked => search(store, asked),
     citation: asked => citation(store, asked),

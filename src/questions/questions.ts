@@ -2,6 +2,7 @@ import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { RecordKindName } from '../domain/model/kinds.ts';
 import type { ChangeSet, EditionFilter, ListPosition, MatchClass } from '../store/graph-store.ts';
 import type { Descent } from './descent-answer.ts';
+import type { DrawAsked } from './draw-asked.ts';
 import type { ConventionUse, Grounds, Reason } from './grounds.ts';
 import type { Lineage, LineageAsked } from './lineage-answer.ts';
 import type { Page, PageAsked } from './page.ts';
@@ -20,6 +21,11 @@ export interface Questions {
    * @throws INPUT_INVALID, KIND_MISMATCH, ID_MISTYPED
    */
   descent(of: string): Promise<Descent>;
+  /**
+   * The answer to `lineage` or `descent` as an SVG document.
+   * @throws NOT_FOUND, INPUT_INVALID, KIND_MISMATCH, ID_MISTYPED
+   */
+  draw(asked: DrawAsked): Promise<string>;
   /** @throws INPUT_INVALID if the text has no letter or digit */
   search(asked: SearchQuestion): Promise<SearchAnswer>;
   /** @throws INPUT_INVALID for an unknown style or a record that cannot be cited yet; NOT_FOUND */

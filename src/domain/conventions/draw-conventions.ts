@@ -11,9 +11,9 @@ export const drawConventions = [
   ),
   convention(
     'draw.budget',
-    500_000,
+    200_000,
     'exchanges',
     'convention',
-    'Exchanges of neighbouring rows that may be tried to lessen crossings: a second of work or less, counted and not timed so that the same claims give the same drawing.',
+    'Exchanges of neighbouring rows that may be tried to lessen crossings: less than a second of work, counted and not timed so that the same claims give the same drawing.',
   ),
 ] as const;

@@ -1,9 +1,10 @@
 import type { DayRange } from '../../domain/dates/day-bounds.ts';
 import { compareText } from '../../domain/text/compare.ts';
+import { howMany } from '../../domain/text/how-many.ts';
 import type { Drawing, DrawnNode, DrawnStep, StepCertainty } from './drawing.ts';
 import { nearest } from './nearest.ts';
 
-const surest: readonly StepCertainty[] = ['certain', 'probable', 'possible', 'doubtful'];
+const surest: readonly StepCertainty[] = ['CERTAIN', 'PROBABLE', 'POSSIBLE', 'DOUBTFUL'];
 
 /**
  * A drawing of at most so many nodes: above that, those of one work or piece as one, the one asked about still on its own;
@@ -21,11 +22,8 @@ function byGroup(drawing: Drawing): Drawing {
   const drawnAs = new Map([...together].flatMap(([id, members]) => members.map(node => [node.id, idOf(id, members)])));
   if (together.size === nodes.length) return drawing;
   const { steps, within } = between(drawing.steps, drawnAs);
-  const note = `Of ${nodes.length.toLocaleString('en')} pictures those of one work or piece are drawn as one.`;
-  const hidden =
-    within === 0
-      ? ''
-      : ` ${within === 1 ? '1 step' : `${within.toLocaleString('en')} steps`} within one ${within === 1 ? 'is' : 'are'} not drawn.`;
+  const note = `Of ${howMany(nodes.length, 'picture')} those of one work or piece are drawn as one.`;
+  const hidden = within === 0 ? '' : ` ${howMany(within, 'step')} within one ${within === 1 ? 'is' : 'are'} not drawn.`;
   return {
     ...drawing,
     nodes: [...together].map(([id, members]) => (members.length === 1 ? members[0]! : asOne(id, members))),

@@ -1,4 +1,6 @@
 import type { Day, DayRange } from '../../domain/dates/day-bounds.ts';
+import type { PlateFate } from '../../domain/descent/editions-plates.ts';
+import type { certainty } from '../../domain/model/vocabularies.ts';
 
 /** What is drawn: pictures or editions on an axis of time, and the steps from one to the next. */
 export interface Drawing {
@@ -23,6 +25,8 @@ export interface DrawnNode {
   readonly lines: readonly [string, ...string[]];
   /** Days on which it may have been made; an absent end is open, a beginning after the end is a contradiction. */
   readonly days: DayRange;
+  /** Its lines say its days already, so that they need not be written after them. */
+  readonly saysDays?: boolean;
   /** Day at which it is best shown, where that is not the middle of its days. */
   readonly estimate?: Day;
   /** Lost, or only inferred. */
@@ -34,8 +38,6 @@ export interface DrawnNode {
   /** Of an edition: what became of each plate, in order. */
   readonly plates?: readonly PlateFate[];
 }
-
-export type PlateFate = 'new' | 'went along' | 'same surface' | 'copied' | 'left out' | 'not known';
 
 export type StepKind =
   | 'copied'
@@ -49,7 +51,7 @@ export type StepKind =
   | 'mixed surfaces'
   | 'surfaces not known';
 
-export type StepCertainty = 'certain' | 'probable' | 'possible' | 'doubtful';
+export type StepCertainty = keyof typeof certainty.words;
 
 /** What a step's sign says: the direction of a copy, or whether an edition was made with leave. */
 export type StepSign = 'same' | 'reverse' | 'direction not known' | 'without leave';

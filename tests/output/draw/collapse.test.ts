@@ -13,8 +13,8 @@ const four = drawing(
   ],
   [
     step('plate-1', 'plate-2'),
-    step('plate-2', 'motif-4', { certainty: 'possible', sign: 'same' }),
-    step('plate-3', 'motif-4', { certainty: 'probable', sign: 'same', contradiction: true }),
+    step('plate-2', 'motif-4', { certainty: 'POSSIBLE', sign: 'same' }),
+    step('plate-3', 'motif-4', { certainty: 'PROBABLE', sign: 'same', contradiction: true }),
     step('plate-1', 'motif-4', { sign: 'reverse' }),
     step('motif-4', 'motif-5'),
   ],
@@ -41,7 +41,7 @@ describe('a drawing of too many nodes', () => {
       ],
       steps: [
         step('motif-4', 'motif-5'),
-        step('work-a', 'motif-4', { certainty: 'probable', sign: 'same', contradiction: true, count: 2 }),
+        step('work-a', 'motif-4', { certainty: 'PROBABLE', sign: 'same', contradiction: true, count: 2 }),
         step('work-a', 'motif-4', { sign: 'reverse' }),
       ],
       notes: [

@@ -140,7 +140,12 @@ describe('the legend', () => {
     const svg = draw(each);
     return [
       ...['artwork', 'detail', 'lost or inferred', 'asked about', 'probable', 'in reverse', 'direction not known'],
-      ...['without leave', 'in contradiction with its dates or with other claims', 'no end known', 'plate copied'],
+      ...[
+        'without leave',
+        'in contradiction with its dates or with other claims',
+        'no end known; the mark stands at the other',
+        'plate copied',
+      ],
     ].filter(words => svg.includes(`>${words}</text>`));
   };
 
@@ -149,7 +154,7 @@ describe('the legend', () => {
     expect(explained(descentOfEditions)).toEqual(['asked about', 'probable', 'without leave', 'plate copied']);
     expect(explained(netMenders)).toEqual([
       ...['artwork', 'detail', 'lost or inferred', 'asked about', 'probable', 'in reverse', 'direction not known'],
-      ...['in contradiction with its dates or with other claims', 'no end known'],
+      ...['in contradiction with its dates or with other claims', 'no end known; the mark stands at the other'],
     ]);
   });
 });
@@ -170,7 +175,7 @@ describe('without colour', () => {
   test('every kind, certainty and sign of a step, and a contradiction, has a shape of its own', () => {
     const shapes = [
       ...(['copied', 'printed', 'cast', 'part', 'mixed surfaces'] as const).map(kind => shapeOf({ kind })),
-      ...(['probable', 'possible', 'doubtful'] as const).map(certainty => shapeOf({ certainty })),
+      ...(['PROBABLE', 'POSSIBLE', 'DOUBTFUL'] as const).map(certainty => shapeOf({ certainty })),
       ...(['same', 'reverse', 'direction not known', 'without leave'] as const).map(sign => shapeOf({ sign })),
       shapeOf({ contradiction: true }),
     ];

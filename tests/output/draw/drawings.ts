@@ -20,7 +20,7 @@ export function node(
 }
 
 export function step(from: string, to: string, more: Partial<DrawnStep> = {}): DrawnStep {
-  return { from, to, kind: 'copied', certainty: 'certain', ...more };
+  return { from, to, kind: 'copied', certainty: 'CERTAIN', ...more };
 }
 
 export function drawing(
@@ -70,18 +70,18 @@ export const netMenders = drawing(
     node('sheet-l', 'sheet', ['Les raccommodeurs de filets', 'etching, single sheet, Paris'], years(1755, 1761)),
   ],
   [
-    step('artwork-a', 'surface-b', { sign: 'reverse', certainty: 'probable' }),
+    step('artwork-a', 'surface-b', { sign: 'reverse', certainty: 'PROBABLE' }),
     step('surface-b', 'plate-c', { kind: 'printed', sign: 'reverse' }),
     step('plate-c', 'plate-d', { sign: 'reverse' }),
-    step('plate-c', 'sheet-l', { sign: 'same', certainty: 'possible' }),
+    step('plate-c', 'sheet-l', { sign: 'same', certainty: 'POSSIBLE' }),
     step('plate-d', 'motif-h', { sign: 'same' }),
     step('plate-d', 'detail-j', { kind: 'part' }),
-    step('detail-j', 'motif-k', { sign: 'direction not known', certainty: 'doubtful' }),
-    step('plate-d', 'plate-e', { sign: 'reverse', certainty: 'probable' }),
+    step('detail-j', 'motif-k', { sign: 'direction not known', certainty: 'DOUBTFUL' }),
+    step('plate-d', 'plate-e', { sign: 'reverse', certainty: 'PROBABLE' }),
     step('plate-e', 'surface-f', { kind: 'cast' }),
     step('surface-f', 'plate-g', { kind: 'printed', sign: 'reverse' }),
     step('plate-e', 'motif-i', { sign: 'same' }),
-    step('motif-h', 'sheet-l', { sign: 'same', certainty: 'possible' }),
+    step('motif-h', 'sheet-l', { sign: 'same', certainty: 'POSSIBLE' }),
   ],
   {
     of: 'motif-h',
@@ -114,7 +114,7 @@ export const withoutDates = drawing(
     step('artwork-a', 'plate-b', { sign: 'same' }),
     step('plate-b', 'motif-c', { sign: 'reverse' }),
     step('plate-b', 'motif-d', { sign: 'direction not known' }),
-    step('plate-e', 'motif-f', { certainty: 'possible' }),
+    step('plate-e', 'motif-f', { certainty: 'POSSIBLE' }),
     step('plate-b', 'plate-e', { sign: 'reverse' }),
   ],
 );
@@ -136,8 +136,8 @@ export const allAtOneDate = drawing(
     ...[1, 2, 3].map(i => step('plate-n0', `plate-n${i}`, { kind: 'printed', sign: 'reverse' })),
     step('plate-n1', 'plate-n4', { sign: 'reverse' }),
     step('plate-n4', 'plate-n5', { sign: 'same' }),
-    step('plate-n2', 'plate-n6', { sign: 'same', certainty: 'possible' }),
-    step('plate-n3', 'plate-n6', { sign: 'reverse', certainty: 'possible' }),
+    step('plate-n2', 'plate-n6', { sign: 'same', certainty: 'POSSIBLE' }),
+    step('plate-n3', 'plate-n6', { sign: 'reverse', certainty: 'POSSIBLE' }),
     step('plate-n5', 'plate-n7', { sign: 'same' }),
     step('plate-n1', 'plate-n8', { sign: 'direction not known' }),
   ],
@@ -174,7 +174,7 @@ export const fanOfForty = drawing(
   Array.from({ length: 40 }, (_, i) =>
     step('plate-hub', `motif-f${String(i).padStart(2, '0')}`, {
       sign: (['same', 'reverse', 'direction not known'] as const)[i % 3]!,
-      certainty: (['certain', 'probable', 'possible', 'doubtful'] as const)[i % 4]!,
+      certainty: (['CERTAIN', 'PROBABLE', 'POSSIBLE', 'DOUBTFUL'] as const)[i % 4]!,
     }),
   ),
 );
@@ -196,8 +196,8 @@ export const contradictions = drawing(
     step('plate-b', 'motif-c', { sign: 'same' }),
     step('plate-b', 'plate-d', { sign: 'reverse', contradiction: true }),
     step('plate-a', 'plate-d', { sign: 'reverse', contradiction: true }),
-    step('plate-d', 'motif-e', { sign: 'same', certainty: 'probable' }),
-    step('plate-b', 'motif-f', { sign: 'same', certainty: 'doubtful' }),
+    step('plate-d', 'motif-e', { sign: 'same', certainty: 'PROBABLE' }),
+    step('plate-b', 'motif-f', { sign: 'same', certainty: 'DOUBTFUL' }),
     step('plate-a', 'motif-c', { sign: 'reverse' }),
   ],
 );
@@ -212,7 +212,7 @@ export const aCycle = drawing(
   ],
   [
     step('plate-a', 'plate-b', { sign: 'reverse' }),
-    step('plate-b', 'plate-a', { sign: 'reverse', certainty: 'possible' }),
+    step('plate-b', 'plate-a', { sign: 'reverse', certainty: 'POSSIBLE' }),
     step('plate-b', 'plate-c', { sign: 'same', contradiction: true }),
     step('plate-c', 'plate-d', { sign: 'reverse', contradiction: true }),
     step('plate-d', 'plate-a', { sign: 'reverse' }),
@@ -256,7 +256,7 @@ export const manyScripts = drawing(
     node('motif-j', 'motif', ['फूल और पक्षी', 'चित्रित'], years(1790, 1800)),
   ],
   [
-    step('plate-b', 'plate-c', { sign: 'same', certainty: 'possible' }),
+    step('plate-b', 'plate-c', { sign: 'same', certainty: 'POSSIBLE' }),
     step('plate-a', 'plate-d', { sign: 'reverse' }),
     step('plate-c', 'plate-a', { sign: 'reverse' }),
     step('plate-a', 'plate-e', { sign: 'reverse' }),
@@ -291,9 +291,9 @@ export const fiveYears = drawing(
   ],
   [
     step('sheet-a', 'sheet-b', { sign: 'reverse' }),
-    step('sheet-a', 'plate-c', { sign: 'reverse', certainty: 'probable' }),
+    step('sheet-a', 'plate-c', { sign: 'reverse', certainty: 'PROBABLE' }),
     step('plate-c', 'motif-d', { sign: 'same' }),
-    step('sheet-b', 'motif-e', { sign: 'same', certainty: 'possible' }),
+    step('sheet-b', 'motif-e', { sign: 'same', certainty: 'POSSIBLE' }),
     step('sheet-a', 'motif-f', { sign: 'reverse' }),
   ],
 );
@@ -311,10 +311,10 @@ export const fourCenturies = drawing(
     node('plate-i', 'plate', ['Saint Georges', 'lithograph'], years(1872)),
   ],
   [
-    step('artwork-a', 'sheet-b', { sign: 'reverse', certainty: 'possible' }),
+    step('artwork-a', 'sheet-b', { sign: 'reverse', certainty: 'POSSIBLE' }),
     step('sheet-b', 'sheet-c', { sign: 'reverse' }),
     step('sheet-b', 'motif-e', { sign: 'same' }),
-    step('sheet-c', 'plate-d', { sign: 'same', certainty: 'probable' }),
+    step('sheet-c', 'plate-d', { sign: 'same', certainty: 'PROBABLE' }),
     step('plate-d', 'motif-g', { sign: 'direction not known' }),
     step('sheet-b', 'plate-f', { sign: 'reverse' }),
     step('plate-f', 'motif-h', { sign: 'same' }),
@@ -354,7 +354,7 @@ export function family(count: number, seed = 1, secondSource = 0.15): Drawing {
     return [...sources].map(source =>
       step(source, each.id, {
         sign: next() < 0.5 ? 'same' : 'reverse',
-        certainty: next() < 0.7 ? 'certain' : 'possible',
+        certainty: next() < 0.7 ? 'CERTAIN' : 'POSSIBLE',
       }),
     );
   });
@@ -368,21 +368,21 @@ export const familyOf300 = family(300);
 export const descentOfEditions = drawing(
   [
     node('edition-a', 'edition', ['Vermaak aan de oever', 'Amsterdam, P. Hartigh'], years(1751), {
-      plates: Array.from({ length: 12 }, () => 'new' as const),
+      plates: Array.from({ length: 12 }, () => 'NEW' as const),
     }),
     node(
       'edition-b',
       'edition',
       ['Lust am Ufer', 'Leipzig, Weidners Erben', 'translated, without leave; 12 plates copied'],
       years(1758),
-      { plates: Array.from({ length: 12 }, () => 'copied' as const) },
+      { plates: Array.from({ length: 12 }, () => 'COPIED' as const) },
     ),
     node(
       'edition-c',
       'edition',
       ['Pleasures of the Shore', 'London, T. Calloway', 'translated; 11 plates went along, 1 left out'],
       years(1764),
-      { plates: [...Array.from({ length: 11 }, () => 'went along' as const), 'left out'] },
+      { plates: [...Array.from({ length: 11 }, () => 'WENT_ALONG' as const), 'LEFT_OUT'] },
     ),
     node(
       'edition-d',
@@ -395,34 +395,34 @@ export const descentOfEditions = drawing(
       { lo: daysFromCivil(1763, 1, 1), hi: daysFromCivil(1773, 12, 31) },
       {
         plates: [
-          'went along',
-          'went along',
-          'went along',
-          'went along',
-          'same surface',
-          'same surface',
-          'went along',
-          'went along',
-          'went along',
-          'went along',
-          'copied',
-          'not known',
-          'new',
-          'new',
-          'new',
+          'WENT_ALONG',
+          'WENT_ALONG',
+          'WENT_ALONG',
+          'WENT_ALONG',
+          'SAME_SURFACE',
+          'SAME_SURFACE',
+          'WENT_ALONG',
+          'WENT_ALONG',
+          'WENT_ALONG',
+          'WENT_ALONG',
+          'COPIED',
+          'NOT_KNOWN',
+          'NEW',
+          'NEW',
+          'NEW',
         ],
       },
     ),
     node('edition-e', 'edition', ['Pleasures of the Shore, abridged for children', 'Dublin'], years(1770, 1775), {
-      plates: Array.from({ length: 6 }, () => 'copied' as const),
+      plates: Array.from({ length: 6 }, () => 'COPIED' as const),
     }),
   ],
   [
     step('edition-a', 'edition-b', { kind: 'copied surfaces', sign: 'without leave' }),
     step('edition-a', 'edition-c', { kind: 'same surfaces' }),
     step('edition-c', 'edition-d', { kind: 'retouched surfaces' }),
-    step('edition-c', 'edition-e', { kind: 'recut surfaces', sign: 'without leave', certainty: 'probable' }),
-    step('edition-b', 'edition-e', { kind: 'surfaces not known', certainty: 'possible' }),
+    step('edition-c', 'edition-e', { kind: 'recut surfaces', sign: 'without leave', certainty: 'PROBABLE' }),
+    step('edition-b', 'edition-e', { kind: 'surfaces not known', certainty: 'POSSIBLE' }),
   ],
   {
     of: 'edition-c',

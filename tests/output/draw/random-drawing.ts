@@ -36,7 +36,7 @@ const node = (i: number): fc.Arbitrary<DrawnNode> =>
       kind,
       lines: more === undefined ? [name] : [name, more],
       days,
-      ...(kind === 'edition' ? { plates: Array.from({ length: plates }, () => 'copied' as const) } : {}),
+      ...(kind === 'edition' ? { plates: Array.from({ length: plates }, () => 'COPIED' as const) } : {}),
     }));
 
 const step = (count: number): fc.Arbitrary<DrawnStep> =>
@@ -45,7 +45,7 @@ const step = (count: number): fc.Arbitrary<DrawnStep> =>
       fc.nat(count - 1),
       fc.nat(count - 1),
       fc.constantFrom('copied', 'printed', 'cast', 'part'),
-      fc.constantFrom('certain', 'possible'),
+      fc.constantFrom('CERTAIN', 'POSSIBLE'),
       fc.constantFrom('same', 'reverse', 'direction not known'),
     )
     .map(([from, to, kind, certainty, sign]) => ({

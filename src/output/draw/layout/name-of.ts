@@ -32,8 +32,12 @@ function inOneLine({ lines: [name], days }: DrawnNode): NameLine {
   return { text: `${wrapText(name, measures.nameSize, room, 1)[0] ?? ''}${end}`, form: 'name' };
 }
 
-function linesBelow({ lines: [name, made, ...more], days }: DrawnNode): NameLine[] {
-  const about = [...(made === undefined ? [] : [made]), daysInWords(days), ...more].join(', ');
+function linesBelow({ lines: [name, made, ...more], days, saysDays }: DrawnNode): NameLine[] {
+  const about = [
+    ...(made === undefined ? [] : [made]),
+    ...(saysDays === true ? [] : [daysInWords(days)]),
+    ...more,
+  ].join(', ');
   return [...wrapped(name, 'name', widest.below, 2), ...wrapped(kept(about), 'small', widest.below, 4)];
 }
 

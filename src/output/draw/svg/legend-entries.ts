@@ -1,3 +1,4 @@
+import { certainty } from '../../../domain/model/vocabularies.ts';
 import type { Drawing, DrawnNode, DrawnStep, StepCertainty } from '../drawing.ts';
 import type { BarEnd } from '../layout/bar.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -49,16 +50,16 @@ function markEntries(nodes: readonly DrawnNode[], of: string): Entry[] {
 }
 
 function lineEntries(steps: readonly DrawnStep[]): Entry[] {
-  const entry = (words: string, form: LineLook['form'], certainty: StepCertainty): Entry => ({
+  const entry = (words: string, form: LineLook['form'], sure: StepCertainty): Entry => ({
     words,
     room: 38,
-    sample: (x, y) => sampleLine(x, y, { form, certainty, contrary: false }),
+    sample: (x, y) => sampleLine(x, y, { form, certainty: sure, contrary: false }),
   });
   const kinds = used(stepLooks, kind => steps.some(step => step.kind === kind));
-  const certainties = used(dashes, sure => sure !== 'certain' && steps.some(step => step.certainty === sure));
+  const certainties = used(dashes, sure => sure !== 'CERTAIN' && steps.some(step => step.certainty === sure));
   return [
-    ...kinds.map(kind => entry(stepLooks[kind].legend, stepLooks[kind].form, 'certain')),
-    ...certainties.map(certainty => entry(certainty, 'single', certainty)),
+    ...kinds.map(kind => entry(stepLooks[kind].legend, stepLooks[kind].form, 'CERTAIN')),
+    ...certainties.map(sure => entry(certainty.words[sure], 'single', sure)),
   ];
 }
 
@@ -73,7 +74,7 @@ function signEntries(steps: readonly DrawnStep[]): Entry[] {
 const contradiction: Entry = {
   words: 'in contradiction with its dates or with other claims',
   room: 38,
-  sample: (x, y) => sampleLine(x, y, { form: 'single', certainty: 'certain', contrary: true }) + cross(x - 4, y),
+  sample: (x, y) => sampleLine(x, y, { form: 'single', certainty: 'CERTAIN', contrary: true }) + cross(x - 4, y),
 };
 
 function sampleLine(x: number, y: number, look: LineLook): string {
@@ -85,7 +86,7 @@ function barEntries(ends: readonly BarEnd[]): Entry[] {
   const entry = (words: string, sample: Entry['sample']): Entry => ({ words, room: 30, sample });
   return [
     entry('days on which it may have been made; the mark stands at their middle', closedSample),
-    ...(ends.includes('open') ? [entry('no end known', openSample)] : []),
+    ...(ends.includes('open') ? [entry('no end known; the mark stands at the other', openSample)] : []),
     ...(ends.includes('beyond') ? [entry('runs on beyond the drawing', beyondSample)] : []),
   ];
 }

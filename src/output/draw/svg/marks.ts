@@ -1,4 +1,5 @@
-import type { DrawnNode, NodeKind, PlateFate } from '../drawing.ts';
+import type { PlateFate } from '../../../domain/descent/editions-plates.ts';
+import type { DrawnNode, NodeKind } from '../drawing.ts';
 import { measures } from '../measures.ts';
 import { palette } from './palette.ts';
 import { n } from './xml.ts';
@@ -43,12 +44,12 @@ const shapes: Readonly<Record<NodeKind, (x: number, y: number) => string>> = {
 };
 
 export const fateWords: Readonly<Record<PlateFate, string>> = {
-  new: 'new plate',
-  'went along': 'the plate went along',
-  'same surface': 'another plate from the same surface',
-  copied: 'plate copied',
-  'left out': 'plate left out',
-  'not known': 'not known',
+  NEW: 'new plate',
+  WENT_ALONG: 'the plate went along',
+  SAME_SURFACE: 'another plate from the same surface',
+  COPIED: 'plate copied',
+  LEFT_OUT: 'plate left out',
+  NOT_KNOWN: 'not known to be in it',
 };
 
 /** What became of a plate, as a small square. */
@@ -56,11 +57,11 @@ export function fateMark(fate: PlateFate, x: number, y: number): string {
   const [left, top] = [x - 2.7, y - 2.7];
   const square = (fill: string, more = '') =>
     `<rect x="${n(left)}" y="${n(top)}" width="5.4" height="5.4" fill="${fill}" stroke="${palette.ink}" stroke-width="0.7"${more}/>`;
-  if (fate === 'went along') return square(palette.ink);
-  if (fate === 'same surface')
+  if (fate === 'WENT_ALONG') return square(palette.ink);
+  if (fate === 'SAME_SURFACE')
     return `${square(palette.paper)}<path d="M${n(left)} ${n(top + 5.4)}v-5.4h5.4z" fill="${palette.ink}"/>`;
-  if (fate === 'copied')
+  if (fate === 'COPIED')
     return `${square(palette.paper)}<circle cx="${n(x)}" cy="${n(y)}" r="1.2" fill="${palette.ink}"/>`;
-  if (fate === 'left out') return `<path d="M${n(left)} ${n(y)}h5.4" stroke="${palette.ink}" stroke-width="0.9"/>`;
-  return fate === 'new' ? square(palette.paper) : square(palette.paper, ' stroke-dasharray="1.1 1.1"');
+  if (fate === 'LEFT_OUT') return `<path d="M${n(left)} ${n(y)}h5.4" stroke="${palette.ink}" stroke-width="0.9"/>`;
+  return fate === 'NEW' ? square(palette.paper) : square(palette.paper, ' stroke-dasharray="1.1 1.1"');
 }

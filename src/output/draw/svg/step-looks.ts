@@ -38,10 +38,10 @@ export const stepLooks: Readonly<Record<StepKind, StepWords>> = {
 
 /** The breaks of a line say how sure the step is. */
 export const dashes: Readonly<Record<StepCertainty, string | undefined>> = {
-  certain: undefined,
-  probable: '11 3',
-  possible: '5 3.5',
-  doubtful: '1.4 3.4',
+  CERTAIN: undefined,
+  PROBABLE: '11 3',
+  POSSIBLE: '5 3.5',
+  DOUBTFUL: '1.4 3.4',
 };
 
 /** The sign on a line says how a copy lies to its source. */

@@ -95,6 +95,6 @@ function commonLook({ lanes, contrary }: RoutedUpright): LineLook {
   const forms = new Set(lanes.map(lane => stepLooks[lane.step.kind].form));
   const certainties = new Set(lanes.map(lane => lane.step.certainty));
   const [form] = forms.size === 1 ? forms : ['single' as const];
-  const [certainty] = forms.size === 1 && certainties.size === 1 ? certainties : ['certain' as const];
+  const [certainty] = forms.size === 1 && certainties.size === 1 ? certainties : ['CERTAIN' as const];
   return { form: form!, certainty: certainty!, contrary };
 }

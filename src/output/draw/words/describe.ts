@@ -1,3 +1,4 @@
+import { certainty } from '../../../domain/model/vocabularies.ts';
 import { compareText } from '../../../domain/text/compare.ts';
 import type { Drawing, DrawnNode, DrawnStep } from '../drawing.ts';
 import { isContrary } from '../layout/lines-between.ts';
@@ -31,7 +32,7 @@ export function describe(drawing: Drawing): string {
 }
 
 function sentence(step: DrawnStep, from: DrawnNode, to: DrawnNode): string {
-  const sure = step.certainty === 'certain' ? '' : `, ${step.certainty}`;
+  const sure = step.certainty === 'CERTAIN' ? '' : `, ${certainty.words[step.certainty]}`;
   const sign = step.sign === undefined ? '' : `, ${signWords[step.sign]}`;
   const contrary = step.contradiction === true || isContrary(from.days, to.days);
   return `${named(to)} ${stepLooks[step.kind].sentence} ${named(from)}${sign}${sure}${contrary ? ': a contradiction' : ''}.`;

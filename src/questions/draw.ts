@@ -1,0 +1,34 @@
+import type { Conventions } from '../domain/conventions/conventions.ts';
+import { checkId } from '../domain/model/id.ts';
+import { PlatestemmaError } from '../errors.ts';
+import { drawSvg } from '../output/draw/draw-svg.ts';
+import type { Drawing } from '../output/draw/drawing.ts';
+import type { GraphStore } from '../store/graph-store.ts';
+import { conventionsInForce } from './conventions-in-force.ts';
+import { descent } from './descent.ts';
+import { descentDrawing } from './descent-drawing.ts';
+import type { DrawAsked } from './draw-asked.ts';
+import { lineage } from './lineage.ts';
+import { lineageDrawing } from './lineage-drawing.ts';
+
+/**
+ * A lineage or a descent of editions as a picture: an SVG document.
+ * @throws NOT_FOUND for an id that is not there, and what the question drawn throws
+ */
+export async function draw(store: GraphStore, asked: DrawAsked): Promise<string> {
+  checkId(asked.of);
+  const [row] = await store.rows([asked.of]);
+  if (row === undefined) throw new PlatestemmaError('NOT_FOUND', `nothing is recorded under "${asked.of}"`);
+  const [drawing, conventions] = await Promise.all([drawingOf(store, asked), conventionsInForce(store)]);
+  return drawSvg(drawing, limitsOf(conventions));
+}
+
+async function drawingOf(store: GraphStore, asked: DrawAsked): Promise<Drawing> {
+  if (asked.what === 'DESCENT') return descentDrawing(await descent(store, asked.of));
+  const { what: _, ...lineageAsked } = asked;
+  return lineageDrawing(await lineage(store, lineageAsked));
+}
+
+function limitsOf(conventions: Conventions) {
+  return { nodes: conventions.get('draw.collapse'), exchanges: conventions.get('draw.budget') };
+}

@@ -218,38 +218,47 @@ describeWithData('books with their pictures', 'books-19c', folder => {
   });
 
   test('add nothing when they come again', async () => {
-    const before = [await store.facts(), await store.lastChangeSet()];
+    const before = await sizeOf(store);
     for (const table of [books, ...bookPlates]) {
       expect(await takeTable(store, testWorld(2), folder, table)).toMatchObject(allKnown(table));
     }
-    expect([await store.facts(), await store.lastChangeSet()]).toEqual(before);
+    expect(await sizeOf(store)).toEqual(before);
   }, 600_000);
 
   test('lose no word of any cell', async () => {
     for (const table of bookPlates) expect(await lostWords(folder, table, plainRows(folder, table))).toEqual([]);
-    expect(await lostWords(folder, books, await quotedRows(folder, books))).toEqual([]);
+    expect(await lostWords(folder, books, await quotedRows(folder, books), 5)).toEqual([]);
   }, 300_000);
 });
 
-/** Words of cells that stand nowhere in what the row comes to; marks at which the mapping parts names are no words. */
+async function sizeOf(store: GraphStore): Promise<readonly number[]> {
+  const { records, claims } = await store.facts();
+  return [records, claims, await store.lastChangeSet()];
+}
+
+/**
+ * Words of cells that stand nowhere in what the row comes to; marks at which the mapping parts names are no words.
+ * @param step looks at each row of so many
+ */
 async function lostWords(
   folder: string,
   table: OutsideTable,
   rows: readonly Readonly<Record<string, string>>[],
+  step = 1,
 ): Promise<readonly string[]> {
   const lost: string[] = [];
-  let cells = 0;
   let number = 0;
   for await (const intention of intentionsOf(folder, table)) {
+    const row = rows[number++]!;
+    if (number % step !== 0) continue;
     const kept = new Set(wordsOf(textsOf(intention)));
-    for (const [column, cell] of Object.entries(rows[number++]!)) {
-      if (cell.trim() === '') continue;
-      cells++;
+    for (const [column, cell] of Object.entries(row)) {
       const words = wordsOf(cell).filter(word => !(kept.has(word) || (column === 'printmaker' && word === 'and')));
       if (words.length > 0) lost.push(`row ${number}, ${column}: ${words.join(' ')}`);
     }
   }
-  expect({ rows: number, cells }).toEqual(counted[table.file as keyof typeof counted]);
+  const cells = rows.flatMap(row => Object.values(row)).filter(cell => cell.trim() !== '');
+  expect({ rows: number, cells: cells.length }).toEqual(counted[table.file as keyof typeof counted]);
   return lost;
 }
 

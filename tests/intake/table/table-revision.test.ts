@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import type { AnyClaim } from '../../../src/domain/model/row.ts';
+import { isClaimKind } from '../../../src/domain/model/kinds.ts';
+import type { AnyClaim, Stamped } from '../../../src/domain/model/row.ts';
 import { tableIntentions } from '../../../src/intake/table/table-intentions.ts';
 import type { TableMapping } from '../../../src/intake/table/table-mapping.ts';
 import { applyIntake } from '../../../src/questions/apply-intake.ts';
@@ -50,12 +51,12 @@ function take(store: GraphStore, mapping: TableMapping, ...rows: readonly string
 
 /** Claims that are still said, by kind and locator, with what they say of one another. */
 async function said(store: GraphStore): Promise<readonly string[]> {
-  const rows = (await store.scan('', 1000)) as readonly (AnyClaim & Readonly<Record<string, string>>)[];
-  return rows
-    .filter(row => row.evidence !== undefined && row.standing !== 'WITHDRAWN')
-    .map(({ kind, evidence, date }) =>
-      [kind, evidence?.[0]?.locator, date].filter(each => each !== undefined).join(' '),
-    )
+  const rows = await store.scan('', 1000);
+  const claims = rows.filter(row => isClaimKind(row.kind)) as readonly Stamped<AnyClaim>[];
+  return claims
+    .filter(({ standing }) => standing !== 'WITHDRAWN')
+    .map(claim => [claim.kind, claim.evidence?.[0]?.locator, claim.kind === 'Dating' ? claim.date : undefined])
+    .map(parts => parts.filter(each => each !== undefined).join(' '))
     .toSorted();
 }
 

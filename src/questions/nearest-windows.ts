@@ -1,4 +1,4 @@
-import type { JudgedWindows } from './reach-windows.ts';
+import type { JudgedColumns, JudgedWindows } from './reach-windows.ts';
 
 /** What an order goes by, before the id. */
 export type OrderKeys = readonly [number, number];
@@ -6,22 +6,18 @@ export type OrderKeys = readonly [number, number];
 /** A window by its place in the columns. */
 export interface NearWindow {
   readonly keys: OrderKeys;
-  readonly column: number;
+  readonly columns: JudgedColumns;
   readonly at: number;
 }
 
-/** What an order asks of windows: their keys, the second of which may cost more. */
+/** What an order asks of windows. The second key is asked for only where it may matter. */
 export interface WindowOrder {
-  first(column: number, at: number): number;
-  second(column: number, at: number): number;
-}
-
-interface Kept extends NearWindow {
-  readonly count: number;
+  first(columns: JudgedColumns): ArrayLike<number>;
+  second(columns: JudgedColumns): (at: number) => number;
 }
 
 /** Windows kept before those that are too far are let go. */
-const room = 2048;
+const room = 1024;
 
 /**
  * The windows from a position on that hold the first editions of an order: with those at the position itself, as many
@@ -31,39 +27,40 @@ const room = 2048;
  * come to more than it has in the end.
  */
 export function nearestWindows(
-  { columns }: JudgedWindows,
+  { columns: all }: JudgedWindows,
   order: WindowOrder,
   from: OrderKeys | undefined,
   wanted: number,
 ): readonly NearWindow[] {
-  let kept: Kept[] = [];
+  const begin: OrderKeys = from ?? [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let kept: NearWindow[] = [];
   let bound: OrderKeys = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   let limit = room;
-  columns.forEach(({ columns: windows }, column) => {
-    for (let at = 0; at < windows.count.length; at++) {
-      const first = order.first(column, at);
-      if (first > bound[0] || (from !== undefined && first < from[0])) continue;
-      const keys = [first, order.second(column, at)] as const;
-      if (compareKeys(keys, bound) > 0 || (from !== undefined && compareKeys(keys, from) < 0)) continue;
-      kept.push({ keys, column, at, count: windows.count[at]! });
+  for (const columns of all) {
+    const first = order.first(columns);
+    const second = order.second(columns);
+    for (let at = 0; at < first.length; at++) {
+      if (first[at]! > bound[0] || first[at]! < begin[0]) continue;
+      const keys = [first[at]!, second(at)] as const;
+      if (compareKeys(keys, bound) > 0 || compareKeys(keys, begin) < 0) continue;
+      kept.push({ keys, columns, at });
       if (kept.length < limit) continue;
-      kept = nearest(kept, from, wanted);
+      kept = nearest(kept, begin, wanted);
       bound = kept.at(-1)!.keys;
       limit = Math.max(room, 2 * kept.length);
     }
-  });
-  return nearest(kept, from, wanted);
+  }
+  return nearest(kept, begin, wanted);
 }
 
 /** Those that hold enough editions, with all that are as near as the last of them. */
-function nearest(windows: readonly Kept[], from: OrderKeys | undefined, wanted: number): Kept[] {
+function nearest(windows: readonly NearWindow[], begin: OrderKeys, wanted: number): NearWindow[] {
   const ordered = windows.toSorted((a, b) => compareKeys(a.keys, b.keys));
   let held = 0;
   let end = 0;
-  while (end < ordered.length) {
-    const { keys } = ordered[end]!;
+  for (const { keys, columns, at } of ordered) {
     if (held >= wanted && compareKeys(keys, ordered[end - 1]!.keys) > 0) break;
-    if (from === undefined || compareKeys(keys, from) > 0) held += ordered[end]!.count;
+    if (compareKeys(keys, begin) > 0) held += columns.columns.count[at]!;
     end++;
   }
   return ordered.slice(0, end);

@@ -1,6 +1,6 @@
 import { openDay } from '../domain/reach/open-day.ts';
 import { publishedClasses } from '../domain/reach/published-window.ts';
-import type { EditionFilter, GraphStore, WindowKey } from '../store/graph-store.ts';
+import type { EditionFilter, GraphStore, WindowGroups, WindowKey } from '../store/graph-store.ts';
 import { compareKeys, type NearWindow, nearestWindows, type OrderKeys, type WindowOrder } from './nearest-windows.ts';
 import type { Page } from './page.ts';
 import type { ReachPosition } from './questions.ts';
@@ -9,7 +9,7 @@ import type { JudgedWindows } from './reach-windows.ts';
 export type BucketOrder = 'ROOM' | 'DATE';
 type BucketPosition = Exclude<ReachPosition, { order: 'TITLE' }>;
 
-/** Stands for an open end: further off than any day, and still a number that a cursor can carry. */
+/** Stands for room that an open end leaves open: more than any, and still a number that a cursor can carry. */
 const none = Number.MAX_SAFE_INTEGER;
 
 /**
@@ -28,15 +28,17 @@ export async function pageOfBuckets(
   if (first === 0 && after === undefined) return { items: [], more: judged.counts.some(count => count > 0) };
   const start = after === undefined ? undefined : keysOfPosition(after as BucketPosition);
   const buckets = bucketsOf(nearestWindows(judged, orderOf(judged, order), start, first + 1));
-  const found = await Promise.all(
-    buckets.map(async ({ keys, windows }) => {
-      const afterId = start !== undefined && compareKeys(keys, start) === 0 ? after?.id : undefined;
-      const named = windows.map(window => windowKey(judged, window));
-      const ids = await store.editionsInWindows(named, filter, afterId, first + 1, signal);
-      return ids.map(id => ({ item: id, position: positionOf(order, keys, id) }));
-    }),
+  const goesOn = start !== undefined && buckets[0] !== undefined && compareKeys(buckets[0].keys, start) === 0;
+  const found = await store.editionsInWindows(
+    buckets.map(({ windows }) => windows.map(window => windowKey(judged.groups, window))),
+    filter,
+    goesOn ? after?.id : undefined,
+    first + 1,
+    signal,
   );
-  const items = found.flat();
+  const items = found.flatMap((ids, i) =>
+    ids.map(id => ({ item: id, position: positionOf(order, buckets[i]!.keys, id) })),
+  );
   return { items: items.slice(0, first), more: items.length > first };
 }
 
@@ -56,31 +58,31 @@ function bucketsOf(windows: readonly NearWindow[]): readonly Bucket[] {
   return buckets;
 }
 
-function orderOf({ columns, verdicts }: JudgedWindows, order: BucketOrder): WindowOrder {
-  if (order === 'ROOM') {
+function orderOf({ verdicts: { room } }: JudgedWindows, order: BucketOrder): WindowOrder {
+  if (order === 'DATE') {
     return {
-      first: (column, at) => columns[column]!.verdicts[at]!,
-      second: (column, at) => {
-        const { columns: windows, verdicts: found } = columns[column]!;
-        const room = Math.abs(verdicts.room(windows, at, found[at]!));
-        return room === Number.POSITIVE_INFINITY ? none : room;
-      },
+      first: ({ columns }) => columns.first,
+      second:
+        ({ columns: { last } }) =>
+        at =>
+          last[at]!,
     };
   }
-  const day = (days: Int32Array, at: number) =>
-    Math.abs(days[at]!) === openDay ? Math.sign(days[at]!) * none : days[at]!;
   return {
-    first: (column, at) => day(columns[column]!.columns.first, at),
-    second: (column, at) => day(columns[column]!.columns.last, at),
+    first: ({ verdicts }) => verdicts,
+    second: ({ columns, verdicts }) => {
+      const roomAt = room(columns, verdicts);
+      return at => Math.min(Math.abs(roomAt(at)), none);
+    },
   };
 }
 
-function windowKey({ groups, columns }: JudgedWindows, { column, at }: NearWindow): WindowKey {
-  const { profile, dateClass, detail, first, last } = columns[column]!.columns;
+function windowKey({ profiles, details }: WindowGroups, { columns: { columns }, at }: NearWindow): WindowKey {
+  const { profile, dateClass, detail, first, last } = columns;
   return {
-    profile: groups.profiles[profile[at]!]!,
+    profile: profiles[profile[at]!]!,
     dateClass: publishedClasses[dateClass[at]!]!,
-    ...(detail[at] === 0 ? {} : { detail: groups.details[detail[at]!]! }),
+    ...(detail[at] === 0 ? {} : { detail: details[detail[at]!]! }),
     ...(first[at] === -openDay ? {} : { first: first[at]! }),
     ...(last[at] === openDay ? {} : { last: last[at]! }),
   };

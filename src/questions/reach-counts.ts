@@ -1,10 +1,10 @@
-import { civilFromDays, daysFromCivil } from '../domain/dates/calendar.ts';
+import { civilFromDays } from '../domain/dates/calendar.ts';
 import { openDay } from '../domain/reach/open-day.ts';
+import { reachVerdicts } from '../domain/reach/verdict.ts';
 import { compareText } from '../domain/text/compare.ts';
 import { profileOutlets } from './profile-outlets.ts';
 import type { ReachCounts, VerdictCounts } from './questions.ts';
 import type { JudgedColumns, JudgedWindows } from './reach-windows.ts';
-import { reachVerdicts } from './window-verdicts.ts';
 
 /** Editions of each verdict, in the order of `reachVerdicts`. */
 type Tally = number[];
@@ -49,23 +49,17 @@ function byDecade({ columns }: JudgedWindows): Required<ReachCounts>['byDecade']
     .sort((a, b) => (a.decade ?? -Infinity) - (b.decade ?? -Infinity));
 }
 
-/** Windows of a profile come by their first days, so that the decade is mostly that of the one before. */
 function addDecades({ columns, verdicts }: JudgedColumns, decades: Map<number | undefined, Tally>): void {
-  let [from, until] = [0, 0];
   let tally: Tally = [];
+  let day = Number.NaN;
   for (let at = 0; at < verdicts.length; at++) {
-    const first = columns.first[at]!;
-    if (first < from || first >= until) {
-      const decade = first === -openDay ? undefined : Math.floor(civilFromDays(first).year / 10) * 10;
-      tally = tallyOf(decades, decade);
-      [from, until] = decade === undefined ? [first, first + 1] : [firstDay(decade), firstDay(decade + 10)];
+    // Windows of a profile come by their first days.
+    if (columns.first[at] !== day) {
+      day = columns.first[at]!;
+      tally = tallyOf(decades, day === -openDay ? undefined : Math.floor(civilFromDays(day).year / 10) * 10);
     }
     tally[verdicts[at]!]! += columns.count[at]!;
   }
-}
-
-function firstDay(year: number): number {
-  return daysFromCivil(year, 1, 1);
 }
 
 function tallyOf<K>(tallies: Map<K, Tally>, key: K): Tally {

@@ -31,9 +31,11 @@ export async function reachInputs(
   const [rows, linked] = await Promise.all([store.rows(ids), store.linked(ids, windowLinks)]);
   const editions = rows.map(row => (row?.kind === 'Edition' ? row : undefined));
   const claims = linked as readonly (readonly AnyClaim[])[];
-  const works = await store.rows(editions.map(edition => edition?.work ?? ''));
-  const open = await openGroups(store, claims.flat());
-  const places = await locatedPlaces(store, placesNamed(claims.flat()));
+  const [works, open, places] = await Promise.all([
+    store.rows(editions.map(edition => edition?.work ?? '')),
+    openGroups(store, claims.flat()),
+    locatedPlaces(store, placesNamed(claims.flat())),
+  ]);
   return editions.map((edition, i) =>
     edition === undefined
       ? undefined

@@ -1,16 +1,17 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
+import { reachVerdicts } from '../domain/reach/verdict.ts';
 import type { EditionFilter, GraphStore, WindowColumns, WindowGroups } from '../store/graph-store.ts';
 import type { Breath } from './breath.ts';
 import type { TargetFound } from './reach-target.ts';
 import { windowPlaces } from './window-places.ts';
-import { reachVerdicts, type WindowVerdicts, windowVerdicts } from './window-verdicts.ts';
+import { type WindowVerdicts, windowVerdicts } from './window-verdicts.ts';
 
 /** Windows of editions with their verdicts. */
 export interface JudgedWindows {
   readonly groups: WindowGroups;
   readonly columns: readonly JudgedColumns[];
   readonly verdicts: WindowVerdicts;
-  /** Editions of each verdict, in the order of `reachVerdicts`. */
+  /** Editions of each verdict. */
   readonly counts: readonly number[];
 }
 
@@ -49,13 +50,10 @@ export async function judgeWindows(
 function judgeBlock(
   { columns, verdicts }: JudgedColumns,
   from: number,
-  { verdict }: WindowVerdicts,
+  { judge }: WindowVerdicts,
   counts: number[],
 ): void {
   const end = Math.min(columns.count.length, from + block);
-  for (let at = from; at < end; at++) {
-    const found = verdict(columns, at);
-    verdicts[at] = found;
-    counts[found]! += columns.count[at]!;
-  }
+  judge(columns, from, end, verdicts);
+  for (let at = from; at < end; at++) counts[verdicts[at]!]! += columns.count[at]!;
 }

@@ -23,8 +23,11 @@ export async function windowPlaces(store: GraphStore, groups: WindowGroups): Pro
     ...ofDetails,
   ]);
   const rows = await store.rows([...new Set(alternatives)]);
-  const openGroups = new Set(rows.flatMap(row => (row?.kind === 'Alternatives' && row.open === true ? [row.id] : [])));
-  const found = { changeSet: groups.changeSet, places, openGroups };
+  const open = new Set(rows.flatMap(row => (row?.kind === 'Alternatives' && row.open === true ? [row.id] : [])));
+  // The same object as long as they are the same: what is worked from them is remembered by it.
+  const isSame =
+    known !== undefined && known.openGroups.size === open.size && [...open].every(id => known.openGroups.has(id));
+  const found = { changeSet: groups.changeSet, places, openGroups: isSame ? known.openGroups : open };
   read.set(groups.profiles, found);
   return found;
 }

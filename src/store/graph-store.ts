@@ -65,14 +65,17 @@ export interface GraphStore {
    */
   windowGroups(filter: EditionFilter, signal?: AbortSignal): Promise<WindowGroups>;
 
-  /** Ids of the editions in any of the windows that pass the filter, by id, from after `after`; at most `limit`. */
+  /**
+   * For each bucket of windows the ids of the editions in any of them that pass the filter, by id; of the first bucket
+   * from after `after`. At most `limit` in all: those of the first buckets.
+   */
   editionsInWindows(
-    windows: readonly WindowKey[],
+    buckets: readonly (readonly WindowKey[])[],
     filter: EditionFilter,
     after: string | undefined,
     limit: number,
     signal?: AbortSignal,
-  ): Promise<readonly string[]>;
+  ): Promise<readonly (readonly string[])[]>;
 
   /** Editions that pass the filter by (sort key of the title, id), from after the position, each with its window. */
   editionsByTitle(
@@ -245,7 +248,7 @@ export interface WindowGroups {
   readonly columns: readonly WindowColumns[];
 }
 
-/** A window at each place. */
+/** A window at each place. The same object where it is told again. */
 export interface WindowColumns {
   readonly profile: Int32Array;
   /** Place in `publishedClasses`. */

@@ -218,7 +218,10 @@ function questions(): fc.Arbitrary<StoreCommand> {
         run: store => groupsInOrder(store, given),
       }),
     ),
-    ask('editionsInWindows', fc.tuple(fc.array(windowKey), filter, fc.option(ids, { nil: undefined }), limit)),
+    ask(
+      'editionsInWindows',
+      fc.tuple(fc.array(fc.array(windowKey), { maxLength: 3 }), filter, fc.option(ids, { nil: undefined }), limit),
+    ),
     ask('editionsByTitle', fc.tuple(filter, position, limit)),
     ask('versions', fc.tuple(ids)),
     ask('changeSets', fc.tuple(fc.array(fc.nat(6), { maxLength: 3 }))),

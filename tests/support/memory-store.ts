@@ -110,19 +110,22 @@ class MemoryStore implements port.GraphStore {
   }
 
   async editionsInWindows(
-    windows: readonly port.WindowKey[],
+    buckets: readonly (readonly port.WindowKey[])[],
     filter: port.EditionFilter,
     after: string | undefined,
     limit: number,
     signal?: AbortSignal,
-  ): Promise<readonly string[]> {
+  ): Promise<readonly (readonly string[])[]> {
     this.#open(signal);
-    const names = new Set(windows.map(windowName));
-    return this.#windowsThatPass(filter)
-      .filter(window => names.has(windowName(window)))
-      .map(window => window.edition)
-      .filter(id => after === undefined || compareText(id, after) > 0)
-      .slice(0, limit);
+    const windows = this.#windowsThatPass(filter);
+    let left = limit;
+    return buckets.map((bucket, i) => {
+      const names = new Set(bucket.map(windowName));
+      const ids = windows.filter(window => names.has(windowName(window))).map(window => window.edition);
+      const found = ids.filter(id => i > 0 || after === undefined || compareText(id, after) > 0).slice(0, left);
+      left -= found.length;
+      return found;
+    });
   }
 
   async editionsByTitle(

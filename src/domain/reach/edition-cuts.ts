@@ -1,12 +1,12 @@
 import type { Conventions } from '../conventions/conventions.ts';
 import type { EraSpan } from './era-grid.ts';
-import { lagOverEras } from './lag-between.ts';
+import { lagDays } from './lag-days.ts';
 import { type Limits, limitsOf } from './limits.ts';
-import { outletLag } from './outlet-lag.ts';
+import { outletDays } from './outlet-lag.ts';
 import type { Outlet, ReachTarget } from './reach-edition-input.ts';
 import { type Reckoning, reckoningsOf } from './reckonings.ts';
-import { routeMapOf } from './route-map.ts';
 import { targetCases } from './target-cases.ts';
+import type { LagDays } from './verdict.ts';
 
 /**
  * The days that decide on all editions of the same outlets whose recorded days touch the same eras, however many there
@@ -30,7 +30,8 @@ export interface EditionCuts {
   readonly reckonings: readonly Reckoning[];
   /** Room is told from the cut days alone: there is one reckoning, and no stay begins or ends. */
   readonly plain: boolean;
-  ofOutlet(outlet: Outlet, span: EraSpan): OutletCuts;
+  /** For each span of eras; the span is worked anew each time. */
+  ofOutlet(outlet: Outlet): (span: EraSpan) => OutletCuts;
   /** For editions that came from any of some outlets, one at least. */
   joined(outlets: readonly OutletCuts[]): CutDays;
 }
@@ -40,37 +41,48 @@ export interface EditionCuts {
  *
  * Exact: a way is in time the sooner, the earlier the edition came out. So of several ways the one that lets it come out
  * the latest decides for a reckoning, and of several reckonings the strictest.
- * @param between how the lag between places is found: as `lagBetween` does it
+ * @param between how lags are found: as `lagDays` does it
  */
 export function editionCuts(
   target: ReachTarget,
   conventions: Conventions,
-  between: typeof lagOverEras = lagOverEras,
+  between: typeof lagDays = lagDays,
 ): EditionCuts | undefined {
   const cases = targetCases(target, conventions);
   if (cases.contradiction !== undefined) return undefined;
-  const { grid } = routeMapOf(conventions);
   const reckonings = reckoningsOf(cases);
   return {
     reckonings,
     plain: reckonings.length === 1 && target.stays.every(({ from, to }) => from === undefined && to === undefined),
-    ofOutlet: (outlet, { first, last }) => {
-      const window = { lo: grid[first]!.days.lo, hi: grid[last]!.days.hi };
-      const lags = new Map(
-        target.stays.map(stay => [stay, outletLag(outlet, stay.place, window, conventions, between)]),
-      );
-      const limits = reckonings.map(({ stays, object }) => stays.map(stay => limitsOf(lags.get(stay)!, stay, object)));
-      return { limits, cuts: limits.map(cutsOfWays) };
+    ofOutlet: outlet => {
+      const lagsTo = target.stays.map(stay => outletDays(outlet, stay.place, conventions, between));
+      return span =>
+        cutsOfLags(
+          lagsTo.map(lags => lags(span)),
+          target,
+          reckonings,
+        );
     },
     joined: outlets => joined(outlets, reckonings),
   };
 }
 
+/** @param lags to each stay of the target */
+function cutsOfLags(lags: readonly LagDays[], target: ReachTarget, reckonings: readonly Reckoning[]): OutletCuts {
+  const limits = reckonings.map(({ stays, object }) =>
+    stays.map(stay => limitsOf(lags[target.stays.indexOf(stay)]!, stay, object)),
+  );
+  return { limits, cuts: limits.map(cutsOfWays) };
+}
+
 function cutsOfWays(ways: readonly Limits[]): CutDays {
-  return {
-    every: Math.max(...ways.filter(way => way.everyRoom >= 0).map(way => way.every)),
-    some: Math.max(...ways.filter(way => way.someRoom >= 0).map(way => way.some)),
-  };
+  let every = Number.NEGATIVE_INFINITY;
+  let some = Number.NEGATIVE_INFINITY;
+  for (const way of ways) {
+    if (way.everyRoom >= 0) every = Math.max(every, way.every);
+    if (way.someRoom >= 0) some = Math.max(some, way.some);
+  }
+  return { every, some };
 }
 
 /** In a reckoning the best of the outlets; over reckonings the strictest. */
@@ -78,7 +90,8 @@ function joined(outlets: readonly OutletCuts[], reckonings: readonly Reckoning[]
   let every = Number.POSITIVE_INFINITY;
   let some = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < reckonings.length; i++) {
-    let [bestEvery, bestSome] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    let bestEvery = Number.NEGATIVE_INFINITY;
+    let bestSome = Number.NEGATIVE_INFINITY;
     for (const { cuts } of outlets) {
       bestEvery = Math.max(bestEvery, cuts[i]!.every);
       bestSome = Math.max(bestSome, cuts[i]!.some);

@@ -2,9 +2,11 @@ import type { LagDays } from './verdict.ts';
 
 /** The least and the greatest lag of several; open if one is. */
 export function hullOfLags(lags: readonly LagDays[]): LagDays {
-  const open = lags.some(({ most }) => most === undefined);
-  return {
-    least: Math.min(...lags.map(({ least }) => least)),
-    most: open ? undefined : Math.max(...lags.map(({ most }) => most ?? 0)),
-  };
+  let least = Number.POSITIVE_INFINITY;
+  let most: number | undefined = Number.NEGATIVE_INFINITY;
+  for (const lag of lags) {
+    least = Math.min(least, lag.least);
+    most = most === undefined || lag.most === undefined ? undefined : Math.max(most, lag.most);
+  }
+  return { least, most };
 }

@@ -9,7 +9,7 @@ import { hullOfLags } from './hull-of-lags.ts';
 import type { Lag, RouteLeg, RouteStretch } from './lag.ts';
 import { type RouteMap, routeMapOf, type Stop } from './route-map.ts';
 import { sameTown } from './same-town.ts';
-import { type NamedLeg, routesBetween, type Way, waysBetween } from './ways-between.ts';
+import { type NamedLeg, reckoningIn, routesBetween, type Way, waysBetween } from './ways-between.ts';
 
 /**
  * How long a book first for sale on some day of `window` may have been on its way. Recorded routes valid on days of the
@@ -57,7 +57,8 @@ function lagOfEras(from: Stop, to: Stop, span: EraSpan, map: RouteMap, conventio
   const name = span.first * map.grid.length + span.last;
   const before = known.get(name);
   if (before !== undefined) return before;
-  const parts = map.grid.slice(span.first, span.last + 1).map(era => lagInEra(from, to, era, map, conventions));
+  const waysIn = waysBetween(from, to, map, conventions);
+  const parts = map.grid.slice(span.first, span.last + 1).map(era => lagInEra(from, to, era, waysIn, conventions));
   const stretches = joinEqual(parts.map(({ stretch }) => stretch));
   const flags = new Set<AnswerFlag>(parts.flatMap(part => part.flags));
   if (!from.hasCountry || !to.hasCountry) flags.add('REGION_UNKNOWN');
@@ -97,17 +98,19 @@ interface EraLag {
   readonly flags: readonly AnswerFlag[];
 }
 
-function lagInEra(from: Stop, to: Stop, era: Era, map: RouteMap, conventions: Conventions): EraLag {
+function lagInEra(
+  from: Stop,
+  to: Stop,
+  era: Era,
+  waysIn: ReturnType<typeof waysBetween>,
+  conventions: Conventions,
+): EraLag {
   const routes = routesBetween(from, to, era);
   if (routes.length > 0) {
     const rows = [...new Set(routes.map(({ key }) => key))];
     return { stretch: { days: era.days, ...hullOfLags(routes), rows, legs: [] }, keys: rows, flags: [] };
   }
-  const lag = composedLag(waysBetween(from, to, era, map, conventions), {
-    speeds: era.speeds,
-    detour: { land: conventions.get('route.detour.land'), sea: conventions.get('route.detour.sea') },
-    orderAllowance: conventions.get('route.orderAllowance'),
-  });
+  const lag = composedLag(waysIn(era), reckoningIn(era, conventions));
   // A town that is its own port is no leg of the way.
   const legs = lag.quickest.legs.filter(({ from: a, to: b }) => a.name !== b.name).map(legSeen);
   const stretch = { days: era.days, least: lag.least, most: lag.most, rows: [], legs };

@@ -3,6 +3,7 @@ import type { LocatedPlace } from '../conventions/located-place.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
 import type { Lag } from './lag.ts';
 import { lagBetween, lagInTown } from './lag-between.ts';
+import type { LagsOver, lagDays } from './lag-days.ts';
 import type { Outlet } from './reach-edition-input.ts';
 import { sameTown } from './same-town.ts';
 import { laterBy } from './verdict.ts';
@@ -11,6 +12,22 @@ import { laterBy } from './verdict.ts';
 export function usableOutlets(outlets: readonly Outlet[]): readonly Outlet[] {
   const usable = outlets.filter(({ fictitious }) => fictitious !== true);
   return usable.length === 0 ? [{ kind: 'PUBLISHER' }] : usable;
+}
+
+/** The same days as `outletLag` has, without the way. @param between how lags are found: as `lagDays` does it */
+export function outletDays(
+  { kind, place }: Outlet,
+  to: LocatedPlace,
+  conventions: Conventions,
+  between: typeof lagDays,
+): LagsOver {
+  const onward = between(place, to, conventions);
+  const town = conventions.get('route.sameTown');
+  if (kind === 'PUBLISHER' || place === undefined || sameTown(place, to, town.within)) return onward;
+  return span => {
+    const { least, most } = onward(span);
+    return { least: town.least + least, most: laterBy(town.most, most) };
+  };
 }
 
 /**

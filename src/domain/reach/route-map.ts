@@ -27,6 +27,14 @@ export interface Stop {
   readonly arriving: ReadonlySet<DirectedRoute>;
 }
 
+/** What lies between two stops, whatever the era. */
+export interface Crossing {
+  /** Great-circle distance. */
+  readonly km: number;
+  /** Recorded routes from the one to the other. */
+  readonly routes: readonly DirectedRoute[];
+}
+
 /** The conventions about routes, made ready for many questions. */
 export interface RouteMap {
   readonly grid: readonly Era[];
@@ -36,8 +44,12 @@ export interface RouteMap {
   destination(place: LocatedPlace, coordinates: Coordinates): Stop;
   /** The ports of its landmass nearest to a stop, nearest first; the stop itself where its land has none. Remembered. */
   portsNear(stop: Stop): readonly Stop[];
+  /** Between two ports; remembered. */
+  crossing(from: Stop, to: Stop): Crossing;
   /** Lags from one stop to another that are known already, by the eras they are for; for as long as both are in use. */
   lags(from: Stop, to: Stop): Map<number, Lag>;
+  /** Lags in each era, without the way; made when first asked for, and remembered for the stops last asked about. */
+  lagsByEra(from: Stop, to: Stop, make: () => readonly LagDays[]): readonly LagDays[];
 }
 
 /** The route map of a set of conventions, made once. */
@@ -55,7 +67,16 @@ function makeRouteMap(conventions: Conventions): RouteMap {
     ),
     destination: remembered((place, coordinates) => stop(place, at(place, coordinates), landmassOf(place))),
     portsNear: remembered(place => nearest(place, harbours, count)),
-    lags: lagsKnown(),
+    crossing: rememberedPairs(crossingOf),
+    lags: rememberedPairs(() => new Map<number, Lag>()),
+    lagsByEra: lagsOfLastGoals(),
+  };
+}
+
+export function crossingOf(from: Stop, to: Stop): Crossing {
+  return {
+    km: greatCircle(from.coordinates, to.coordinates),
+    routes: from.leaving.filter(route => to.arriving.has(route)),
   };
 }
 
@@ -81,9 +102,26 @@ function stopMaker(conventions: Conventions) {
   });
 }
 
-function lagsKnown(): RouteMap['lags'] {
-  const from = remembered((_: Stop) => remembered((__: Stop) => new Map<number, Lag>()));
+function rememberedPairs<V extends object>(make: (from: Stop, to: Stop) => V): (from: Stop, to: Stop) => V {
+  const from = remembered((source: Stop) => remembered((goal: Stop) => make(source, goal)));
   return (source, goal) => from(source)(goal);
+}
+
+/** A question asks of few goals and of thousands of sources: those of the last goals are kept. */
+const goalsKept = 64;
+
+function lagsOfLastGoals(): RouteMap['lagsByEra'] {
+  const goals = new Map<Stop, WeakMap<Stop, readonly LagDays[]>>();
+  return (from, to, make) => {
+    const sources = goals.get(to) ?? new WeakMap<Stop, readonly LagDays[]>();
+    if (!goals.has(to)) {
+      goals.set(to, sources);
+      if (goals.size > goalsKept) goals.delete(goals.keys().next().value!);
+    }
+    const known = sources.get(from) ?? make();
+    sources.set(from, known);
+    return known;
+  };
 }
 
 function contains(end: RouteEnd, place: LocatedPlace): boolean {

@@ -1,6 +1,8 @@
 import type { Day, DayRange } from '../dates/day-bounds.ts';
 
-export type ReachVerdict = 'IN_EVERY_CASE' | 'IN_SOME_CASES' | 'IN_NO_CASE' | 'CONTRADICTORY';
+/** In the order in which they are shown. */
+export const reachVerdicts = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'] as const;
+export type ReachVerdict = (typeof reachVerdicts)[number];
 
 /** Days from the first day for sale to the arrival; an absent `most` is open. */
 export interface LagDays {

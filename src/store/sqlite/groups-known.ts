@@ -1,12 +1,12 @@
-import type { WindowGroups } from '../graph-store.ts';
+import type { WindowColumns, WindowGroups } from '../graph-store.ts';
 import type { GroupsFound, KnownGroups } from './reach-reader.ts';
-import { type WindowNumbers, windowColumns } from './window-numbers.ts';
+import { windowColumns } from './window-numbers.ts';
 
 /** What the near side remembers of groups of windows: it asks only for what is new since. Tallies are never changed. */
 export class GroupsKnown {
   readonly #profiles: string[] = [''];
   readonly #details: string[] = [''];
-  #tallies: ReadonlyMap<number, WindowNumbers> = new Map();
+  #tallies: ReadonlyMap<number, WindowColumns> = new Map();
 
   known(): KnownGroups {
     return {
@@ -21,13 +21,18 @@ export class GroupsKnown {
     // Two answers may be under way at once: what came with the first comes again with the second.
     for (const [number, name] of profiles) this.#profiles[number] = name;
     for (const [number, text] of details) this.#details[number] = text;
-    const numbers = new Map(tallies.map(([number, found]) => [number, found ?? this.#tallies.get(number)!]));
-    if (keep) this.#tallies = numbers;
+    const columns = new Map(
+      tallies.map(([number, found]) => [
+        number,
+        found === undefined ? this.#tallies.get(number)! : windowColumns(found),
+      ]),
+    );
+    if (keep) this.#tallies = columns;
     return {
       changeSet,
       profiles: this.#profiles,
       details: this.#details,
-      columns: [...numbers.values()].map(windowColumns),
+      columns: [...columns.values()],
     };
   }
 }

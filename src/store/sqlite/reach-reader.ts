@@ -1,3 +1,4 @@
+import { compareText } from '../../domain/text/compare.ts';
 import type { EditionFilter } from '../graph-store.ts';
 import type { KeyCache } from './key-cache.ts';
 import type { Prepared } from './prepared.ts';
@@ -9,6 +10,9 @@ import { numbersOfBytes, type WindowNumbers, type WindowRow, windowNumbers } fro
 import type { WrittenWindow } from './window-writer.ts';
 
 type Bound = Readonly<Record<string, string | number | null>>;
+/** Ids of editions in some windows after one, in no order, among them the first `limit`. */
+type FindEditions = (windows: readonly Readonly<Record<string, number>>[], after: string, limit: number) => string[];
+
 type NumberedName = readonly [number: number, name: string];
 
 /** What the asker has of an earlier answer. */
@@ -48,20 +52,26 @@ export class ReachReader {
     };
   }
 
-  /** Ids, in no order, among them the first `limit` after `after` over all the windows. */
-  inWindows(windows: readonly WrittenWindow[], filter: EditionFilter, after: string, limit: number): string[] {
+  inWindows(
+    buckets: readonly (readonly WrittenWindow[])[],
+    filter: EditionFilter,
+    after: string,
+    limit: number,
+  ): string[][] {
     const { conditions, values } = this.#filter(filter);
-    const numbered = windows.map(window => this.#numbered(window)).filter(window => window !== undefined);
-    if (conditions.some(condition => setConditions.has(condition))) {
-      const wanted = new Set(numbered.map(window => Object.values(window).join()));
-      return this.#all<[string, ...number[]]>(reachSql.windows(conditions), { ...values, after })
-        .filter(([, ...window]) => wanted.has(window.join()))
-        .map(([id]) => id);
-    }
-    const text = reachSql.inWindow(conditions);
-    return numbered.flatMap(window =>
-      this.#all<[string]>(text, { ...values, ...window, after, limit }).map(([id]) => id),
-    );
+    const hasSets = conditions.some(condition => setConditions.has(condition));
+    const find = hasSets ? this.#findAmongAll(conditions, values) : this.#findByIndex(conditions, values);
+    let left = limit;
+    return buckets.map((windows, i) => {
+      if (left <= 0) return [];
+      const distinct = new Map(windows.map(window => [window.join('\n'), window]));
+      const numbered = [...distinct.values()].map(window => this.#numbered(window)).filter(each => each !== undefined);
+      const ids = find(numbered, i === 0 ? after : '', left)
+        .sort(compareText)
+        .slice(0, left);
+      left -= ids.length;
+      return ids;
+    });
   }
 
   byTitle(
@@ -72,6 +82,23 @@ export class ReachReader {
   ): [id: string, sort: string, ...NamedWindowRow][] {
     const { conditions, values } = this.#filter(filter);
     return this.#all(reachSql.byTitle(conditions), { ...values, kind: kindNumber('Edition'), sort, after: id, limit });
+  }
+
+  #findByIndex(conditions: readonly Condition[], values: Bound): FindEditions {
+    const text = reachSql.inWindow(conditions);
+    return (windows, after, limit) =>
+      windows.flatMap(window => this.#all<[string]>(text, { ...values, ...window, after, limit }).map(([id]) => id));
+  }
+
+  /** What a condition on claims leaves is few, and is looked through. */
+  #findAmongAll(conditions: readonly Condition[], values: Bound): FindEditions {
+    const found = this.#all<[string, ...number[]]>(reachSql.windows(conditions), values);
+    const byWindow = Map.groupBy(found, ([, ...window]) => window.join());
+    return (windows, after) =>
+      windows
+        .flatMap(window => byWindow.get(Object.values(window).join()) ?? [])
+        .map(([id]) => id)
+        .filter(id => compareText(id, after) > 0);
   }
 
   #tallies(known: readonly number[]): GroupsFound['tallies'] {

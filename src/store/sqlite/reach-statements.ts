@@ -57,8 +57,7 @@ export const reachSql = {
     `SELECT n.id FROM ${windowsThatPass(filter, joinNode)} AND w.profile = :profile AND w.class = :class AND w.detail = :detail AND w.first = :first AND w.last = :last AND n.id > :after ORDER BY n.id LIMIT :limit`,
 
   /** Every edition that passes with the numbers of its window, in no order. */
-  windows: (filter: readonly Condition[]): string =>
-    `SELECT n.id, ${window} FROM ${windowsThatPass(filter, joinNode)} AND n.id > :after`,
+  windows: (filter: readonly Condition[]): string => `SELECT n.id, ${window} FROM ${windowsThatPass(filter, joinNode)}`,
 
   byTitle: (filter: readonly Condition[]): string => {
     const inOrder = filter.every(name => !setConditions.has(name));

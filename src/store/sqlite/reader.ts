@@ -132,8 +132,13 @@ export class Reader {
     return this.#reach.groups(filter, known);
   }
 
-  editionsInWindows(windows: readonly WrittenWindow[], filter: EditionFilter, after: string, limit: number): string[] {
-    return this.#reach.inWindows(windows, filter, after, limit);
+  editionsInWindows(
+    buckets: readonly (readonly WrittenWindow[])[],
+    filter: EditionFilter,
+    after: string,
+    limit: number,
+  ): string[][] {
+    return this.#reach.inWindows(buckets, filter, after, limit);
   }
 
   editionsByTitle(filter: EditionFilter, sort: string, id: string, limit: number): ReturnType<ReachReader['byTitle']> {

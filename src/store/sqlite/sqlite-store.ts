@@ -2,7 +2,6 @@ import { certaintiesOf, defaultBasis } from '../../domain/model/counted.ts';
 import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
-import { compareText } from '../../domain/text/compare.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
 import { GroupsKnown } from './groups-known.ts';
@@ -124,16 +123,15 @@ export class SqliteStore implements port.GraphStore {
     return this.#groups.groups(found, !isFiltered);
   }
 
-  async editionsInWindows(
-    windows: readonly port.WindowKey[],
+  editionsInWindows(
+    buckets: readonly (readonly port.WindowKey[])[],
     filter: port.EditionFilter,
     after: string | undefined,
     limit: number,
     signal?: AbortSignal,
-  ): Promise<readonly string[]> {
-    const distinct = [...new Map(windows.map(encodeWindow).map(window => [JSON.stringify(window), window])).values()];
-    const ids = await this.#askLong<string[]>('editionsInWindows', [distinct, filter, after ?? '', limit], signal);
-    return ids.sort(compareText).slice(0, limit);
+  ): Promise<readonly (readonly string[])[]> {
+    const windows = buckets.map(bucket => bucket.map(encodeWindow));
+    return this.#askLong('editionsInWindows', [windows, filter, after ?? '', limit], signal);
   }
 
   async editionsByTitle(

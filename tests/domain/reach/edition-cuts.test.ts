@@ -12,20 +12,20 @@ import {
 import { editionRoom } from '../../../src/domain/reach/edition-room.ts';
 import { editionVerdicts } from '../../../src/domain/reach/edition-verdicts.ts';
 import { eraSpan } from '../../../src/domain/reach/era-grid.ts';
-import type { lagOverEras } from '../../../src/domain/reach/lag-between.ts';
+import type { lagDays } from '../../../src/domain/reach/lag-days.ts';
 import { openDay } from '../../../src/domain/reach/open-day.ts';
 import { usableOutlets } from '../../../src/domain/reach/outlet-lag.ts';
 import type { PublishedClass } from '../../../src/domain/reach/published-window.ts';
 import type { ReachEdition } from '../../../src/domain/reach/reach-edition-input.ts';
 import { routeMapOf } from '../../../src/domain/reach/route-map.ts';
-import type { ReachVerdict, VerdictAndMargin } from '../../../src/domain/reach/verdict.ts';
+import { type ReachVerdict, reachVerdicts, type VerdictAndMargin } from '../../../src/domain/reach/verdict.ts';
 import { anyEdition, anyTarget } from './any-reach.ts';
 
 const { grid } = routeMapOf(defaultConventions);
 
 function outletCuts(cuts: EditionCuts, { published, outlets }: ReachEdition): readonly OutletCuts[] {
   const span = eraSpan(grid, published.recorded[0]!);
-  return usableOutlets(outlets).map(outlet => cuts.ofOutlet(outlet, span));
+  return usableOutlets(outlets).map(outlet => cuts.ofOutlet(outlet)(span));
 }
 
 /** The verdict that cut days give on an edition of one stretch of days, and its room as an order needs it. */
@@ -35,11 +35,15 @@ function byCuts(cuts: EditionCuts | undefined, edition: ReachEdition): readonly 
   const each = outletCuts(cuts, edition);
   const cut = cuts.joined(each);
   const [first, last] = [days.lo ?? -openDay, days.hi ?? openDay];
-  const verdict = cutVerdict(cut, first, last);
+  const verdict = verdictBy(cut, first, last);
   const room = editionRoom(cuts, each, verdict, first, last);
   if (cuts.plain && verdict === 'IN_EVERY_CASE') expect(cut.every - last).toBe(room);
   if (cuts.plain && verdict !== 'IN_EVERY_CASE' && first !== -openDay) expect(cut.some - first).toBe(room);
   return [verdict, room];
+}
+
+function verdictBy(cut: CutDays, first: number, last: number): Exclude<ReachVerdict, 'CONTRADICTORY'> {
+  return reachVerdicts[cutVerdict(cut.every, cut.some, first, last)];
 }
 
 function asOrdered({ verdict, margin }: VerdictAndMargin): readonly [ReachVerdict, number?] {
@@ -85,11 +89,7 @@ describe('cut days', () => {
 // day for sale is 60 days (annuals: 120) before the recorded one.
 describe('cut days of three regions for an object of July 1765 to June 1766', () => {
   const lags = { R1: { least: 0, most: 30 }, R2: { least: 2, most: 180 }, R3: { least: 80, most: 540 } } as const;
-  const between: typeof lagOverEras = from => ({
-    ...lags[from!.name as keyof typeof lags],
-    route: { to: 'T', by: '', stretches: [], conventions: [] },
-    flags: [],
-  });
+  const between: typeof lagDays = from => () => lags[from!.name as keyof typeof lags];
   const object = { lo: parseDay('1765-07-01'), hi: parseDay('1766-06-30') };
   const target = { objectDay: [{ headline: object }], stays: [{ place: { name: 'T' } }] };
   const cuts = editionCuts(target, defaultConventions, between)!;
@@ -97,7 +97,7 @@ describe('cut days of three regions for an object of July 1765 to June 1766', ()
 
   const cutOf = (regions: string, kind: PublishedClass): CutDays => {
     const outlets = regions.split('+').map(name => ({ kind: 'PUBLISHER' as const, place: { name } }));
-    const { every, some } = cuts.joined(outlets.map(outlet => cuts.ofOutlet(outlet, { first: 0, last: 0 })));
+    const { every, some } = cuts.joined(outlets.map(outlet => cuts.ofOutlet(outlet)({ first: 0, last: 0 })));
     return { every, some: some + ahead[kind] };
   };
 
@@ -131,6 +131,6 @@ describe('cut days of three regions for an object of July 1765 to June 1766', ()
   ];
 
   test.each(editions)('%s %s, %s to %s: %s', (regions, kind, first, last, verdict) => {
-    expect(cutVerdict(cutOf(regions, kind), first === '' ? -openDay : parseDay(first)!, parseDay(last)!)).toBe(verdict);
+    expect(verdictBy(cutOf(regions, kind), first === '' ? -openDay : parseDay(first)!, parseDay(last)!)).toBe(verdict);
   });
 });

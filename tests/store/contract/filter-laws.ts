@@ -46,10 +46,10 @@ async function pass(store: GraphStore, filter: EditionFilter): Promise<string> {
   const keys: readonly WindowKey[] = [london, { ...london, profile: 'paris' }, { ...london, detail: 'more' }];
   const titles = await store.editionsByTitle(filter, undefined, 99);
   const all = titles.map(found => found.id).sort();
-  expect(await store.editionsInWindows(keys, filter, undefined, 99)).toEqual(all);
+  expect(await store.editionsInWindows([keys], filter, undefined, 99)).toEqual([all]);
   const groups = windowsOfGroups(await store.windowGroups(filter));
   for (const [key, count] of groups) {
-    expect(await store.editionsInWindows([key], filter, undefined, 99)).toHaveLength(count);
+    expect((await store.editionsInWindows([[key]], filter, undefined, 99))[0]).toHaveLength(count);
   }
   expect(groups.reduce((sum, [, count]) => sum + count, 0)).toBe(all.length);
   return all.map(id => id.at(-1)).join('');

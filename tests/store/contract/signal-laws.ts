@@ -6,7 +6,7 @@ import type { Law } from './law.ts';
 /** What may be long, asked by somebody who may stop waiting. */
 const calls: Readonly<Record<string, (store: GraphStore, signal: AbortSignal) => Promise<unknown>>> = {
   windowGroups: (store, signal) => store.windowGroups({}, signal),
-  editionsInWindows: (store, signal) => store.editionsInWindows([windowOf('edition-of-a')], {}, undefined, 9, signal),
+  editionsInWindows: (store, signal) => store.editionsInWindows([[windowOf('edition-of-a')]], {}, undefined, 9, signal),
   editionsByTitle: (store, signal) => store.editionsByTitle({}, undefined, 9, signal),
 };
 

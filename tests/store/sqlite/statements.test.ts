@@ -140,7 +140,7 @@ async function everything({ store }: InProcess): Promise<void> {
   for (const filter of someFilters) {
     const given = Object.fromEntries(filter.map(condition => [condition, values[condition]])) as EditionFilter;
     await store.windowGroups(given);
-    await store.editionsInWindows([windowOf('edition-of-a')], given, undefined, 9);
+    await store.editionsInWindows([[windowOf('edition-of-a')]], given, undefined, 9);
     await store.editionsByTitle(given, undefined, 9);
   }
   await store.changeSets([1]);

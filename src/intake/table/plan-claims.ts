@@ -93,8 +93,7 @@ function planClaim(
   const note = entry.note === undefined ? nothing : evaluate(entry.note, scope);
   const words = imprint === undefined ? [] : [imprint.place, imprint.agent];
   remarks.push(...filled.remarks, ...[...words, linked, note].flatMap(faultsOf));
-  const others = [each, linked, note];
-  const used = [...words, ...others, filled].flatMap(got => got.used);
+  const used = [...words, each, linked, filled].flatMap(got => got.used);
   const rule = kind === 'Imprint' ? roles['place']?.rule : undefined;
   const plan: ClaimPlan = {
     kind,
@@ -105,7 +104,10 @@ function planClaim(
     ...(imprint === undefined ? {} : { imprint }),
     ...(note.pieces.length === 0 ? {} : { note: joined(note) }),
     said: entry.said ?? saidIn(used, roles, records),
-    whole: [...[filled, ...others].flatMap(got => got.whole), ...(imprint === undefined ? [] : keptWords(imprint))],
+    whole: [
+      ...[filled, each, linked, note].flatMap(got => got.whole),
+      ...(imprint === undefined ? [] : keptWords(imprint)),
+    ],
   };
   return isComplete(plan) ? [plan] : [];
 }

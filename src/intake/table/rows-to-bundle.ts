@@ -126,11 +126,12 @@ class RowsWriter {
     else this.draft.link({ ...claim, [link.role]: '' } as ClaimDraft, link.role, link.target, said);
   }
 
+  /** A value that stands in several places is remarked upon once. */
   remarks(read: readonly ReadRow[]): void {
-    for (const { remarks } of read) {
-      for (const { code, message, column } of remarks) {
-        this.draft.remark(code, message, column === '' ? undefined : column);
-      }
+    const remarks = read.flatMap(each => each.remarks);
+    const once = new Map(remarks.map(remark => [`${remark.column}\n${remark.message}`, remark]));
+    for (const { code, message, column } of once.values()) {
+      this.draft.remark(code, message, column === '' ? undefined : column);
     }
   }
 }

@@ -87,6 +87,8 @@ describe('a claim', () => {
 
   test('says which columns say it where the mapping does, with a note', async () => {
     const claim = { ...appears, said: ['book', 'title'], note: { text: 'seen in {book}' } };
+    const noted = await bundleOf(withClaims({ ...appears, note: 'title' }), 'P-1,Kiln,,12,Views');
+    expect(locatorsOf(noted, 'Appearance')).toEqual(['P-1 book, date']);
     const bundle = await bundleOf(withClaims(claim), 'P-1,Kiln,,12,Views');
     expect(bundle.rows.at(-1)?.row).toMatchObject({
       evidence: [{ reference: '@catalogue', locator: 'P-1 book, title', note: 'seen in Views' }],

@@ -135,6 +135,14 @@ describe('another record', () => {
   });
 });
 
+test('a value that stands in several places is remarked upon once', async () => {
+  const mapping = mappingOf({
+    values: { name: { column: 'engraver', words: { A: 'Ada' } } },
+    records: { print, maker: { kind: 'Agent', named: 'name' }, other: { kind: 'Work', named: 'name' } },
+  });
+  expect(remarksOf(await bundleOf(mapping, 'P-1,Kiln,B,,'))).toEqual(['engraver: expected one of "A", came "B"']);
+});
+
 describe('a place by its name', () => {
   const mapping = withRecords({
     town: { kind: 'Place', named: 'book', fields: { country: 'engraver' } },

@@ -5,7 +5,7 @@ import { tableIntentions } from '../../../src/intake/table/table-intentions.ts';
 import type { TableMapping } from '../../../src/intake/table/table-mapping.ts';
 import { applyIntake, batchSize, takenUp } from '../../../src/questions/apply-intake.ts';
 import { checksum } from '../../../src/questions/export-graph.ts';
-import type { IntakeReport } from '../../../src/questions/intake-report.ts';
+import { emptyReport, type IntakeReport } from '../../../src/questions/intake-report.ts';
 import type { GraphStore } from '../../../src/store/graph-store.ts';
 import { memoryStore } from '../../support/memory-store.ts';
 import { testWorld } from '../../support/test-world.ts';
@@ -253,6 +253,26 @@ describe('a table in a store', () => {
     expect(first.records).toBeLessThan(rows.length);
     expect(await take(broken, 3)).toMatchObject({ records: rows.length, complete: true });
     expect(await checksum(broken)).toBe(content);
+  });
+
+  test('taken up a row too late is not the same', async () => {
+    const few = [header, ...rows.slice(0, 40)].join('\n');
+    const apply = (store: GraphStore, intentions: AsyncIterable<Intention>, seed: number) =>
+      applyIntake(store, testWorld(seed), intentions, emptyReport('run'), {
+        intake: 'few',
+        who: 'intake',
+        why: 'table',
+      });
+    const contents: string[] = [];
+    for (const skip of [0, 30, 31]) {
+      const store = memoryStore();
+      const begun = await intentionsOf(mapping, few);
+      await apply(store, once(...begun.slice(0, Math.min(skip, 30))), 1);
+      await apply(store, tableIntentions(once(few), { mapping, skip }), 2);
+      contents.push(await checksum(store));
+    }
+    expect(contents[1]).toBe(contents[0]);
+    expect(contents[2]).not.toBe(contents[0]);
   });
 
   test('joins a record of another table that comes before or after it', async () => {

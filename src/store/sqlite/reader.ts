@@ -7,9 +7,10 @@ import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
 import { type GroupsFound, type KnownGroups, ReachReader } from './reach-reader.ts';
 import type { ReadRow } from './row-codec.ts';
+import { type RowNode, RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
 import { type FoundWords, SearchReader, type SearchTexts } from './search-reader.ts';
-import { kindSql, now, sql } from './statements.ts';
+import { kindSql, linkedSql, now, sql } from './statements.ts';
 import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
 import type { WrittenWindow } from './window-writer.ts';
 
@@ -38,6 +39,7 @@ export class Reader {
   readonly #keys: KeyCache;
   readonly #reach: ReachReader;
   readonly #search: SearchReader;
+  readonly #rows: RowReader;
   readonly #walk: WalkReader;
 
   constructor(database: DatabaseSync, file: string, deadline: Deadline) {
@@ -49,7 +51,8 @@ export class Reader {
     this.#keys = new KeyCache(this.prepared);
     this.#reach = new ReachReader(this.prepared, this.#keys);
     this.#search = new SearchReader(this.prepared);
-    this.#walk = new WalkReader(this.prepared, this.#keys, deadline, (key, asOf) => this.#rowOfKey(key, asOf));
+    this.#rows = new RowReader(this.prepared);
+    this.#walk = new WalkReader(this.prepared, this.#rows, deadline);
   }
 
   /** Runs a call in one snapshot, ended at the limit (milliseconds from now), or by its number. */
@@ -65,29 +68,24 @@ export class Reader {
   }
 
   rows(ids: readonly string[], asOf = now): (ReadRow | null)[] {
-    return ids.map(id => {
-      this.#deadline.check();
-      const node = this.#nodeOf(id);
-      return node === undefined ? null : this.#row(node, id, asOf);
-    });
+    const nodes = this.#rows.nodes(ids);
+    const rows = this.#rows.rows(
+      nodes.filter(node => node !== undefined),
+      asOf,
+    );
+    return nodes.map(node => (node === undefined ? null : (rows.get(node.key) ?? null)));
   }
 
   linked(ids: readonly string[], codes: readonly number[], asOf = now): ReadRow[][] {
-    return ids.map(id => {
-      const target = this.#keys.get(id);
-      if (target === undefined) return [];
-      const nodes = new Set<number>();
-      for (const code of codes) {
-        this.#deadline.check();
-        for (const [node] of this.prepared.all<[number]>(sql.linkedNodes, target, code, asOf, asOf)) nodes.add(node);
-      }
-      const rows: ReadRow[] = [];
-      for (const key of nodes) {
-        this.#deadline.check();
-        const row = this.#rowOfKey(key, asOf);
-        if (row !== null) rows.push(row);
-      }
-      return rows.sort((a, b) => compareText(a[1], b[1]));
+    const found = ids.map(() => new Map<number, RowNode>());
+    if (codes.length === 0) return found.map(() => []);
+    const targets = JSON.stringify(ids.map(id => this.#keys.get(id) ?? null));
+    const links = this.prepared.all<[number, number, string, number]>(linkedSql(codes), targets, asOf, asOf);
+    for (const [at, key, id, kind] of links) found[at]!.set(key, { key, id, kind });
+    const rows = this.#rows.rows(new Map(found.flatMap(nodes => [...nodes])).values(), asOf);
+    return found.map(nodes => {
+      const held = [...nodes.keys()].flatMap(key => (rows.has(key) ? [rows.get(key)!] : []));
+      return held.sort((a, b) => compareText(a[1], b[1]));
     });
   }
 
@@ -146,9 +144,9 @@ export class Reader {
   }
 
   versions(id: string): ReadRow[] {
-    const node = this.#nodeOf(id);
+    const [node] = this.#rows.nodes([id]);
     if (node === undefined) return [];
-    const [key, kind] = node;
+    const { key, kind } = node;
     return this.prepared
       .all(kindSql(kindNames[kind]!).versions, key)
       .map(row => [kind, id, ...row] as unknown as ReadRow);
@@ -164,10 +162,11 @@ export class Reader {
 
   scan(after: string, limit: number): ReadRow[] {
     const nodes = this.prepared.all<[number, string, number]>(sql.nodesAfter, after, limit);
-    return nodes.map(([key, id, kind]) => {
-      this.#deadline.check();
-      return this.#row([key, kind], id, now)!;
-    });
+    const rows = this.#rows.rows(
+      nodes.map(([key, id, kind]) => ({ key, id, kind })),
+      now,
+    );
+    return nodes.map(([key]) => rows.get(key)!);
   }
 
   windowsOf(ids: readonly string[]): (NamedWindowRow | null)[] {
@@ -196,19 +195,5 @@ export class Reader {
       bytes: this.prepared.first<[number]>(sql.bytes)![0],
       logBytes: statSync(`${this.#file}-wal`, { throwIfNoEntry: false })?.size ?? 0,
     };
-  }
-
-  #nodeOf(id: string): [key: number, kind: number] | undefined {
-    return this.prepared.first(sql.nodeOfId, id);
-  }
-
-  #rowOfKey(key: number, asOf: number): ReadRow | null {
-    const [id, kind] = this.prepared.first<[string, number]>(sql.nodeOfKey, key)!;
-    return this.#row([key, kind], id, asOf);
-  }
-
-  #row([key, kind]: readonly [key: number, kind: number], id: string, asOf: number): ReadRow | null {
-    const found = this.prepared.first(kindSql(kindNames[kind]!).at, key, asOf, asOf);
-    return found === undefined ? null : ([kind, id, ...found] as unknown as ReadRow);
   }
 }

@@ -9,8 +9,7 @@ export const now = Number.MAX_SAFE_INTEGER;
 /** Every statement of this engine but those made a kind at a time (below). Values are always bound. */
 export const sql = {
   keyOfId: 'SELECT key FROM node WHERE id = ?',
-  nodeOfId: 'SELECT key, kind FROM node WHERE id = ?',
-  nodeOfKey: 'SELECT id, kind FROM node WHERE key = ?',
+  nodesOfIds: 'SELECT json_each.key, n.key, n.kind FROM json_each(?) CROSS JOIN node AS n ON n.id = json_each.value',
   sortOfId: 'SELECT sort FROM node WHERE id = ?',
   insertNode: 'INSERT INTO node (key, id, kind, sort) VALUES (?, ?, ?, ?)',
   updateSort: 'UPDATE node SET sort = ? WHERE key = ? AND sort IS NOT ?',
@@ -25,7 +24,6 @@ export const sql = {
   wholeName: 'SELECT id, kind, sort FROM node WHERE kind = ? AND sort = ? AND sort IS NOT NULL ORDER BY id LIMIT ?',
   nameBeginning: 'SELECT id, kind, sort FROM node WHERE kind = ? AND sort > ? AND sort < ? ORDER BY sort, id LIMIT ?',
   byWords: `SELECT n.id, n.kind, n.sort FROM search CROSS JOIN node AS n ON n.key = search.rowid WHERE search MATCH ? AND ${goOn('search.rowid')} AND NOT (n.sort >= ? AND n.sort < ?) LIMIT ?`,
-  linkedNodes: `SELECT node FROM link WHERE target = ? AND code = ? AND ${goOn('node')} AND since <= ? AND (until IS NULL OR until > ?)`,
   insertLink: 'INSERT INTO link (target, code, node, since) VALUES (?, ?, ?, ?)',
   closeLink: 'UPDATE link SET until = ? WHERE target = ? AND code = ? AND node = ? AND until IS NULL',
   insertWords: 'INSERT INTO search (rowid, tokens) VALUES (?, ?)',
@@ -67,6 +65,11 @@ export const sql = {
   bytes: 'SELECT page_count * page_size FROM pragma_page_count(), pragma_page_size()',
 } as const;
 
+/** What holds some records in links with these codes: the place of the record in the list, and what holds it, once a link. */
+export function linkedSql(codes: readonly number[]): string {
+  return `SELECT json_each.key, n.key, n.id, n.kind FROM json_each(?) CROSS JOIN link AS l ON l.target = json_each.value CROSS JOIN node AS n ON n.key = l.node WHERE l.code IN (${codes.join(', ')}) AND ${goOn('l.node')} AND l.since <= ? AND (l.until IS NULL OR l.until > ?)`;
+}
+
 export interface KindSql {
   readonly insert: string;
   readonly close: string;
@@ -97,7 +100,7 @@ function makeKindSql(kind: KindName): KindSql {
     close: `UPDATE ${table} SET _until = ? WHERE _key = ? AND _until IS NULL`,
     heldNow:
       links.length === 0 ? undefined : `SELECT ${links.join(', ')} FROM ${table} WHERE _key = ? AND _until IS NULL`,
-    at: `SELECT ${columns} FROM ${table} AS t WHERE t._key = ? AND t._since <= ? AND (t._until IS NULL OR t._until > ?)`,
+    at: `SELECT t._key, ${columns} FROM json_each(?) CROSS JOIN ${table} AS t ON t._key = json_each.value WHERE ${goOn('t._key')} AND t._since <= ? AND (t._until IS NULL OR t._until > ?)`,
     versions: `SELECT ${columns} FROM ${table} AS t WHERE t._key = ? ORDER BY t._since`,
   };
 }

@@ -2,11 +2,10 @@ import type { WalkStep } from '../../domain/descent/walk-steps.ts';
 import { isRecordKind } from '../../domain/model/kinds.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { Deadline } from './deadline.ts';
-import type { KeyCache } from './key-cache.ts';
 import type { Prepared } from './prepared.ts';
 import type { ReadRow } from './row-codec.ts';
+import type { RowNode, RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
-import { sql } from './statements.ts';
 import { type WalkSide, walkSql } from './walk-statements.ts';
 
 export interface WalkCall {
@@ -29,151 +28,151 @@ export interface WalkFound {
   readonly frontier: readonly string[];
 }
 
-type Step = readonly [near: number, claim: number | null, far: number];
-
-/** What one direction reaches: depths by key, and every step from what it reaches. */
-interface Side {
-  readonly depths: ReadonlyMap<number, number>;
-  readonly steps: readonly Step[];
+interface Step {
+  readonly near: number;
+  readonly claim: RowNode | undefined;
+  readonly far: RowNode;
 }
 
-interface Reached {
-  readonly key: number;
-  readonly depth: number;
-  readonly row: ReadRow;
+type StepRow = readonly [
+  near: number,
+  claim: number | null,
+  claimId: string | null,
+  claimKind: number | null,
+  far: number,
+  farId: string,
+  farKind: number,
+];
+
+/** What one direction reaches, with its depth by key, and every step from what it reaches. */
+interface Side {
+  readonly nodes: ReadonlyMap<number, RowNode & { readonly depth: number }>;
+  readonly steps: readonly Step[];
 }
 
 /** Walks layer by layer: one statement a layer, which sees each record once, however many ways lead to it. */
 export class WalkReader {
   readonly #prepared: Prepared;
-  readonly #keys: KeyCache;
   readonly #deadline: Deadline;
-  readonly #rowOf: (key: number, asOf: number) => ReadRow | null;
+  readonly #rows: RowReader;
 
-  constructor(
-    prepared: Prepared,
-    keys: KeyCache,
-    deadline: Deadline,
-    rowOf: (key: number, asOf: number) => ReadRow | null,
-  ) {
+  constructor(prepared: Prepared, rows: RowReader, deadline: Deadline) {
     this.#prepared = prepared;
-    this.#keys = keys;
+    this.#rows = rows;
     this.#deadline = deadline;
-    this.#rowOf = rowOf;
   }
 
   walk(call: WalkCall): WalkFound {
     const from = this.#beginning(call);
-    const sides = call.sides.map(side => this.#side(from, side, call));
-    const reached = this.#reached(sides, call);
+    const excluded = JSON.stringify(this.#rows.nodes(call.excluded).flatMap(node => node?.key ?? []));
+    const ask = (layer: readonly RowNode[], side: WalkSide) => this.#steps(layer, side, excluded, call);
+    const sides = call.sides.map(side => sideFrom(from, call, layer => ask(layer, side)));
+    const reached = union(sides).slice(0, call.limit);
     const there = new Set(reached.map(({ key }) => key));
+    // Between what only one direction reached and what only the other did no step was seen yet.
+    const [onlySources = [], onlyCopies = []] = sides.map((side, i) =>
+      reached.filter(({ key }) => side.nodes.has(key) && sides[1 - i]?.nodes.has(key) === false),
+    );
+    const across = onlyCopies.length > 0 ? ask(onlySources, 'COPIES') : [];
+    const claims = claimsBetween([...sides.flatMap(({ steps }) => steps), ...across], there);
     const frontier = frontierOf(sides, there);
+    const rows = this.#rows.rows([...reached, ...claims], call.asOf);
     return {
-      records: reached.map(({ row }) => row),
+      records: reached.map(({ key }) => rows.get(key)!),
       depth: reached.map(({ depth }) => depth),
-      claims: this.#claims(sides, there, call),
-      frontier: reached.flatMap(({ key, row }) => (frontier.has(key) ? [row[1]] : [])),
+      claims: claims.map(({ key }) => rows.get(key)!),
+      frontier: reached.flatMap(({ key, id }) => (frontier.has(key) ? [id] : [])),
     };
   }
 
-  /** Keys of the records to begin with, each once, that are there in the view. */
-  #beginning({ from, asOf }: WalkCall): readonly number[] {
-    const keys = new Set(from.map(id => this.#keys.get(id)).filter(key => key !== undefined));
-    return [...keys].filter(key => {
-      const row = this.#rowOf(key, asOf);
-      return row !== null && isRecordKind(kindNames[row[0]]!);
-    });
-  }
-
-  /** The first `limit` records by (depth, id). The last layer is looked beyond too: its steps lead to the frontier. */
-  #side(from: readonly number[], side: WalkSide, call: WalkCall): Side {
-    const depths = new Map<number, number>();
-    const steps: Step[] = [];
-    let layer = from;
-    for (let depth = 0; layer.length > 0 && depths.size < call.limit; depth++) {
-      const taken = this.#firstById(layer, call.limit - depths.size);
-      for (const key of taken) depths.set(key, depth);
-      const onward = this.#steps(taken, side, call);
-      for (const step of onward) steps.push(step);
-      if (depth === call.depth) break;
-      layer = [...new Set(onward.map(([, , far]) => far))].filter(key => !depths.has(key));
-    }
-    return { depths, steps };
-  }
-
-  #firstById(layer: readonly number[], room: number): readonly number[] {
-    if (layer.length <= room) return layer;
-    const named = layer.map(key => ({ key, id: this.#nodeOf(key)[0] }));
-    return named
-      .sort((a, b) => compareText(a.id, b.id))
-      .slice(0, room)
-      .map(({ key }) => key);
+  /** The records to begin with, each once, that are there in the view. */
+  #beginning({ from, asOf }: WalkCall): readonly RowNode[] {
+    const nodes = this.#rows.nodes([...new Set(from)]).filter(node => node !== undefined);
+    const records = nodes.filter(({ kind }) => isRecordKind(kindNames[kind]!));
+    const rows = this.#rows.rows(records, asOf);
+    return records.filter(({ key }) => rows.has(key));
   }
 
   #steps(
-    layer: readonly number[],
+    layer: readonly RowNode[],
     side: WalkSide,
-    { steps, stances, certainties, excluded, asOf }: WalkCall,
+    excluded: string,
+    { steps, stances, certainties, asOf }: WalkCall,
   ): readonly Step[] {
     this.#deadline.check();
-    if (steps.length === 0) return [];
-    const named = excluded.map(id => this.#keys.get(id)).filter(key => key !== undefined);
+    if (steps.length === 0 || layer.length === 0) return [];
     const ofClaims = steps.some(step => step !== 'Detail');
     const values = {
-      layer: JSON.stringify(layer),
+      layer: JSON.stringify(layer.map(({ key }) => key)),
       asOf,
-      ...(ofClaims ? { stances, certainties, excluded: JSON.stringify(named) } : {}),
+      ...(ofClaims ? { stances, certainties, excluded } : {}),
     };
-    return this.#prepared.of(walkSql(steps, side)).all(values) as unknown as Step[];
+    const found = this.#prepared.of(walkSql(steps, side)).all(values) as unknown as StepRow[];
+    return found.map(stepOf);
   }
+}
 
-  #reached(sides: readonly Side[], { limit, asOf }: WalkCall): readonly Reached[] {
-    const depths = new Map<number, number>();
-    for (const side of sides) {
-      for (const [key, depth] of side.depths) depths.set(key, Math.min(depth, depths.get(key) ?? depth));
-    }
-    const reached = [...depths].map(([key, depth]) => {
-      this.#deadline.check();
-      return { key, depth, row: this.#rowOf(key, asOf)! };
-    });
-    return reached.sort((a, b) => a.depth - b.depth || compareText(a.row[1], b.row[1])).slice(0, limit);
-  }
+function stepOf([near, claim, claimId, claimKind, far, farId, farKind]: StepRow): Step {
+  return {
+    near,
+    claim: claim === null ? undefined : { key: claim, id: claimId!, kind: claimKind! },
+    far: { key: far, id: farId, kind: farKind },
+  };
+}
 
-  /** Claims that join two of the records. Between what only COPIES reached and what only SOURCES did none was seen yet. */
-  #claims(sides: readonly Side[], there: ReadonlySet<number>, call: WalkCall): readonly ReadRow[] {
-    const claims = new Set<number>();
-    const gather = (steps: readonly Step[]): void => {
-      for (const [near, claim, far] of steps)
-        if (claim !== null && there.has(near) && there.has(far)) claims.add(claim);
-    };
-    for (const { steps } of sides) gather(steps);
-    if (sides.length > 1)
-      gather(
-        this.#steps(
-          [...there].filter(key => !sides[0]!.depths.has(key)),
-          'SOURCES',
-          call,
-        ),
-      );
-    return [...claims]
-      .map(key => {
-        this.#deadline.check();
-        return this.#rowOf(key, call.asOf)!;
-      })
-      .sort((a, b) => compareText(a[1], b[1]));
+/** The first `limit` records by (depth, id). The last layer is looked beyond too: its steps lead to the frontier. */
+function sideFrom(
+  from: readonly RowNode[],
+  { depth: deepest, limit }: WalkCall,
+  ask: (layer: readonly RowNode[]) => readonly Step[],
+): Side {
+  const nodes = new Map<number, RowNode & { readonly depth: number }>();
+  const steps: Step[] = [];
+  let layer = from;
+  for (let depth = 0; layer.length > 0 && nodes.size < limit; depth++) {
+    const taken = firstById(layer, limit - nodes.size);
+    for (const node of taken) nodes.set(node.key, { ...node, depth });
+    const onward = ask(taken);
+    for (const step of onward) steps.push(step);
+    if (depth === deepest) break;
+    const next = new Map(onward.map(({ far }) => [far.key, far]));
+    layer = [...next.values()].filter(({ key }) => !nodes.has(key));
   }
+  return { nodes, steps };
+}
 
-  #nodeOf(key: number): readonly [id: string, kind: number] {
-    return this.#prepared.first<[string, number]>(sql.nodeOfKey, key)!;
+function firstById(layer: readonly RowNode[], room: number): readonly RowNode[] {
+  return layer.length <= room ? layer : layer.toSorted(byId).slice(0, room);
+}
+
+/** By (least depth, id). */
+function union(sides: readonly Side[]): readonly (RowNode & { readonly depth: number })[] {
+  const all = new Map<number, RowNode & { readonly depth: number }>();
+  for (const node of sides.flatMap(({ nodes }) => [...nodes.values()])) {
+    if (node.depth < (all.get(node.key)?.depth ?? Infinity)) all.set(node.key, node);
   }
+  return [...all.values()].sort((a, b) => a.depth - b.depth || byId(a, b));
+}
+
+/** Claims that join two of the records, each once, by id. */
+function claimsBetween(steps: readonly Step[], there: ReadonlySet<number>): readonly RowNode[] {
+  const claims = new Map<number, RowNode>();
+  for (const { near, claim, far } of steps) {
+    if (claim !== undefined && there.has(near) && there.has(far.key)) claims.set(claim.key, claim);
+  }
+  return [...claims.values()].sort(byId);
 }
 
 /** Keys of the records of which a side that has them does not have what a step of theirs leads to. */
 function frontierOf(sides: readonly Side[], there: ReadonlySet<number>): ReadonlySet<number> {
   const frontier = new Set<number>();
-  for (const { depths, steps } of sides) {
-    const has = (key: number) => there.has(key) && depths.has(key);
-    for (const [near, , far] of steps) if (has(near) && !has(far)) frontier.add(near);
+  for (const { nodes, steps } of sides) {
+    const has = (key: number) => there.has(key) && nodes.has(key);
+    for (const { near, far } of steps) if (has(near) && !has(far.key)) frontier.add(near);
   }
   return frontier;
+}
+
+function byId(a: RowNode, b: RowNode): number {
+  return compareText(a.id, b.id);
 }

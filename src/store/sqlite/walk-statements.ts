@@ -1,5 +1,6 @@
 import { type ClaimStep, claimSteps, type WalkStep } from '../../domain/descent/walk-steps.ts';
 import { goOn } from './go-on.ts';
+import { kindNumber } from './row-codec.ts';
 import { tableOf } from './schema-text.ts';
 
 /** Direction of one side of a walk. */
@@ -13,8 +14,8 @@ const counted = `ifnull(t.standing, 'STANDING') = 'STANDING' AND instr(:stances,
 const notExcluded = 't._key NOT IN (SELECT value FROM json_each(:excluded))';
 
 /**
- * Every step from the records of a layer to one side: key of the record, of the claim (null: a detail) and of the record
- * reached, in no order, a claim once for each end of it.
+ * Every step from the records of a layer to one side: key of the record; key, id and kind of the claim (null: a detail) and
+ * of the record reached; in no order, a claim once for each end of it.
  */
 export function walkSql(steps: readonly WalkStep[], side: WalkSide): string {
   return steps.flatMap(step => (step === 'Detail' ? details() : [claims(step, side)])).join(' UNION ALL ');
@@ -23,13 +24,16 @@ export function walkSql(steps: readonly WalkStep[], side: WalkSide): string {
 function claims(step: ClaimStep, side: WalkSide): string {
   const { copy, source } = claimSteps[step];
   const [near, far] = side === 'SOURCES' ? [copy, source] : [source, copy];
-  return `SELECT json_each.value, t._key, t."${far}" FROM json_each(:layer) CROSS JOIN ${tableOf(step)} AS t ON t."${near}" = json_each.value WHERE ${goOn('t._key')} AND ${valid} AND ${counted} AND ${notExcluded}`;
+  return `SELECT json_each.value, t._key, c.id, ${kindNumber(step)}, n.key, n.id, n.kind FROM json_each(:layer) CROSS JOIN ${tableOf(step)} AS t ON t."${near}" = json_each.value CROSS JOIN node AS c ON c.key = t._key CROSS JOIN node AS n ON n.key = t."${far}" WHERE ${goOn('t._key')} AND ${valid} AND ${counted} AND ${notExcluded}`;
 }
+
+const parts =
+  'SELECT json_each.value, NULL, NULL, NULL, n.key, n.id, n.kind FROM json_each(:layer) CROSS JOIN detail AS t ON';
 
 /** From part to whole and from whole to part, whatever the side. */
 function details(): string[] {
   return [
-    `SELECT json_each.value, NULL, t."of" FROM json_each(:layer) CROSS JOIN detail AS t ON t._key = json_each.value WHERE ${goOn('t._key')} AND ${valid}`,
-    `SELECT json_each.value, NULL, t._key FROM json_each(:layer) CROSS JOIN detail AS t ON t."of" = json_each.value WHERE ${goOn('t._key')} AND ${valid}`,
+    `${parts} t._key = json_each.value CROSS JOIN node AS n ON n.key = t."of" WHERE ${goOn('t._key')} AND ${valid}`,
+    `${parts} t."of" = json_each.value CROSS JOIN node AS n ON n.key = t._key WHERE ${goOn('t._key')} AND ${valid}`,
   ];
 }

@@ -21,10 +21,18 @@ export function lineageDrawing(answer: Lineage): Drawing {
     steps: answer.steps.map(step => drawnStep(step, rows.get(step.by), disputed)),
     notes: [
       ...(answer.cut ? ['There is more than is drawn: more steps lead on from here.'] : []),
-      ...answer.missingLinks.map(({ message }) => message),
+      ...answer.missingLinks.map(link => missingIn(link, rows)),
       ...drawingNotes(answer),
     ],
   };
+}
+
+/** What is missing, with the name of the copy at which it is. */
+function missingIn({ message, claim }: Lineage['missingLinks'][number], rows: ReadonlyMap<string, AnyRow>): string {
+  const copying = rows.get(claim);
+  const copy = copying?.kind === 'Copying' ? (rows.get(copying.copy) as AnyRecord | undefined) : undefined;
+  const at = copy === undefined ? undefined : labelOf(copy);
+  return at === undefined ? `Missing link: ${message}.` : `Missing link at “${at}”: ${message}.`;
 }
 
 const ways = { BOTH: '', SOURCES: ', towards its sources', COPIES: ', towards its copies' } as const;

@@ -16,7 +16,10 @@ export function pictureWords(
   };
   const parts = [
     ...whatItIs(record, named),
-    ...appearances.slice(0, 1).flatMap(({ edition, claim }) => whereItIs(edition, rows.get(claim), rows)),
+    ...appearances
+      .slice(0, 1)
+      .flatMap(({ edition, claim }) => whereItIs(edition, rows.get(claim), rows))
+      .filter(words => words !== labelOf(record)),
     ...(inPart ? ['in part'] : []),
     ...(regionUnknown ? ['perhaps: the part copied is not recorded'] : []),
   ];

@@ -42,7 +42,7 @@ function asOne(id: string, members: readonly DrawnNode[]): DrawnNode {
   return {
     id,
     kind: kinds.size === 1 ? members[0]!.kind : 'plate',
-    lines: [`${members[0]!.group!.label} (${count} pictures)`],
+    lines: [members[0]!.group!.label, howMany(count, 'picture')],
     days: hull(members.map(({ days }) => days)),
     group: members[0]!.group!,
     count,
@@ -59,19 +59,26 @@ function hull(days: readonly DayRange[]): DayRange {
   };
 }
 
-/** Steps between what is drawn, those of one kind and sign between the same two as one. */
+/** Steps between what is drawn, those of one kind between the same two as one; its sign is what all of them have. */
 function between(steps: readonly DrawnStep[], drawnAs: ReadonlyMap<string, string>) {
   const moved = steps.map(step => ({ ...step, from: drawnAs.get(step.from)!, to: drawnAs.get(step.to)! }));
   const outside = moved.filter((step, i) => step.from !== step.to || steps[i]!.from === steps[i]!.to);
-  const alike = Map.groupBy(outside, ({ from, to, kind, sign }) => [from, to, kind, sign ?? ''].join(' '));
+  const alike = Map.groupBy(outside, ({ from, to, kind }) => [from, to, kind].join(' '));
   const merged = [...alike.values()]
-    .map((same): DrawnStep => {
-      if (same.length === 1) return same[0]!;
-      const certainty = surest.find(each => same.some(step => step.certainty === each))!;
-      const contradiction = same.some(step => step.contradiction === true);
-      const count = same.reduce((sum, step) => sum + (step.count ?? 1), 0);
-      return { ...same[0]!, certainty, count, ...(contradiction ? { contradiction } : {}) };
-    })
+    .map(asOneStep)
     .sort((a, b) => compareText(a.from, b.from) || compareText(a.to, b.to));
   return { steps: merged, within: moved.length - outside.length };
+}
+
+function asOneStep(same: readonly DrawnStep[]): DrawnStep {
+  const { sign, ...first } = same[0]!;
+  if (same.length === 1) return same[0]!;
+  const certainty = surest.find(each => same.some(step => step.certainty === each))!;
+  return {
+    ...first,
+    certainty,
+    count: same.reduce((sum, step) => sum + (step.count ?? 1), 0),
+    ...(sign !== undefined && same.every(step => step.sign === sign) ? { sign } : {}),
+    ...(same.some(step => step.contradiction === true) ? { contradiction: true } : {}),
+  };
 }

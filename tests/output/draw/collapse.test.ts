@@ -24,14 +24,14 @@ const four = drawing(
 describe('a drawing of too many nodes', () => {
   test('is left alone while it is not', () => expect(collapse(four, 5)).toBe(four));
 
-  test('has those of one work as one, with steps of one kind and sign as one', () => {
+  test('has those of one work as one, with steps of one kind as one', () => {
     expect(collapse(four, 4)).toEqual({
       ...four,
       nodes: [
         {
           id: 'work-a',
           kind: 'plate',
-          lines: ['Work A (3 pictures)'],
+          lines: ['Work A', '3 pictures'],
           days: { lo: years(1750).lo },
           group: { id: 'work-a', label: 'Work A' },
           count: 3,
@@ -41,14 +41,20 @@ describe('a drawing of too many nodes', () => {
       ],
       steps: [
         step('motif-4', 'motif-5'),
-        step('work-a', 'motif-4', { certainty: 'PROBABLE', sign: 'same', contradiction: true, count: 2 }),
-        step('work-a', 'motif-4', { sign: 'reverse' }),
+        step('work-a', 'motif-4', { certainty: 'CERTAIN', contradiction: true, count: 3 }),
       ],
       notes: [
         'Noted before.',
         'Of 5 pictures those of one work or piece are drawn as one. 1 step within one is not drawn.',
       ],
     });
+  });
+
+  test('keeps the sign and the certainty that all its steps have', () => {
+    const alike = { ...four, steps: four.steps.slice(0, 3) };
+    expect(collapse(alike, 4).steps).toEqual([
+      step('work-a', 'motif-4', { certainty: 'PROBABLE', sign: 'same', contradiction: true, count: 2 }),
+    ]);
   });
 
   test('keeps the one asked about on its own', () => {

@@ -201,13 +201,13 @@ describe('many', () => {
     expect(draw(family(500))).toContain('Of 500 pictures those of one work or piece are drawn as one.');
   });
 
-  // Measured with nothing beside it: 500 nodes in 0.4 s, 2,000 in 1.7 s. The bounds leave room for a busy machine.
+  // Measured as processor time: 500 nodes 0.3 s, 2,000 1.3 s. The bounds leave room for a busy machine.
   test.each([
     [500, 10_000],
     [2000, 40_000],
   ])('%i nodes one by one come to an end', (count, milliseconds) => {
     const before = performance.now();
-    expect(drawSvg(family(count), { nodes: 5000, exchanges: 500_000 }).length).toBeGreaterThan(count * 300);
+    expect(drawSvg(family(count), { nodes: 5000, exchanges: 200_000 }).length).toBeGreaterThan(count * 300);
     expect(performance.now() - before).toBeLessThan(milliseconds);
   });
 });

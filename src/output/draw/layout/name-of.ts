@@ -17,7 +17,7 @@ export interface Name {
 }
 
 const few = 30;
-const widest = { below: 170, beside: 190 } as const;
+const widest = { below: 170, beside: 230 } as const;
 
 export function nameOf(node: DrawnNode, among: number): Name {
   const beside = among > few;
@@ -25,9 +25,9 @@ export function nameOf(node: DrawnNode, among: number): Name {
   return { lines, width: Math.max(0, ...lines.map(({ text, form }) => textWidth(text, sizeOf(form)))), beside };
 }
 
-/** The name cut short, if need be, and the days in full. */
-function inOneLine({ lines: [name], days }: DrawnNode): NameLine {
-  const end = `, ${daysInWords(days)}`;
+/** The name cut short, if need be, then how many it stands for and the days in full. */
+function inOneLine({ lines: [name], days, count = 1 }: DrawnNode): NameLine {
+  const end = `${count > 1 ? ` (${count})` : ''}, ${daysInWords(days)}`;
   const room = Math.max(60, widest.beside - textWidth(end, measures.nameSize));
   return { text: `${wrapText(name, measures.nameSize, room, 1)[0] ?? ''}${end}`, form: 'name' };
 }

@@ -2,7 +2,6 @@ import { measures } from '../measures.ts';
 import type { Geometry } from './geometry.ts';
 import type { Lane } from './lines-between.ts';
 import type { Room } from './rooms.ts';
-import { mostShift } from './route.ts';
 
 /** Nodes on one level, and the room of all of them. */
 export interface Row {
@@ -43,7 +42,8 @@ function isForward({ spots, uprights }: Geometry): (lane: Lane) => boolean {
 function besideEachOther(a: readonly Room[], b: readonly Room[]): boolean {
   const clear = a.slice(0, 2).every(one => b.slice(0, 2).every(other => apart(one, other)));
   const [left, right] = a[0]!.lo < b[0]!.lo ? [a, b] : [b, a];
-  const fromRight = left.slice(2).some(line => line.hi > left[0]!.hi + mostShift);
+  // The room of a name begins at the middle of its mark.
+  const fromRight = left.slice(2).some(line => line.hi > left[1]!.lo);
   const reaches = (line: Room) => left.slice(0, 2).some(own => line.lo < own.hi && own.lo < line.hi);
   const joining = right.slice(2).filter(reaches);
   return clear && !fromRight && joining.length <= 1;

@@ -7,12 +7,13 @@ const crossingWeight = 1e6;
  * Moves one node after the other to its best row among all others (sifting), until a round gains nothing or the exchanges
  * of neighbours allowed are used up. Never makes the order worse.
  * Method: Matuszewski, Schönfeld, Molitor, "Using sifting for k-layer straightline crossing minimization" (1999).
- * @param exchanges how many are allowed; a count, not a time, so that the same drawing comes out everywhere
+ * @param exchanges how many are allowed where each node has few lines, fewer where many; a count, not a time, so that the
+ *   same drawing comes out everywhere
  */
 export function siftRows(problem: RowProblem, first: readonly number[], exchanges: number): readonly number[] {
   const rows = new Rows(problem, first);
   const reach = Math.max(8, Math.floor(exchanges / (first.length * 12)));
-  let left = exchanges;
+  let left = exchanges / effort(problem);
   for (let gained = true; gained && left > 0; ) {
     gained = false;
     for (const node of first) {
@@ -23,6 +24,13 @@ export function siftRows(problem: RowProblem, first: readonly number[], exchange
     }
   }
   return rows.order;
+}
+
+/** How much more work an exchange is than where each node has few lines: 1 or more. */
+function effort({ strips, uprights }: RowProblem): number {
+  const level = strips.reduce((sum, each) => sum + each.length, 0) / strips.length;
+  const upright = uprights.reduce((sum, { members }) => sum + members.length, 0) / strips.length;
+  return Math.max(1, (level * upright) / 25);
 }
 
 /** An order of rows that knows what exchanging two neighbours gains. */

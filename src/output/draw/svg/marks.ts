@@ -14,9 +14,9 @@ export const nodeWords: Readonly<Record<NodeKind, string>> = {
   edition: 'edition',
 };
 
-/** The mark of a node: its shape says what it is, a broken outline that it is lost or inferred, a ring that it was asked about. */
+/** The mark of a node: its shape says what it is, an outline that is broken and empty that it is lost or inferred, a ring that it was asked about. */
 export function mark(node: Pick<DrawnNode, 'kind' | 'lost' | 'count'>, x: number, y: number, ringed: boolean): string {
-  const shape = shapes[node.kind](x, y);
+  const shape = shapes[node.kind](x, y, node.lost === true ? palette.paper : palette.ink);
   const lost = node.lost === true ? ' stroke-dasharray="1.8 1.5"' : '';
   const stack = (node.count ?? 1) > 1 ? `<g transform="translate(2.2 -2.2)">${shape}</g>` : '';
   const ring = ringed
@@ -28,18 +28,18 @@ export function mark(node: Pick<DrawnNode, 'kind' | 'lost' | 'count'>, x: number
 const box = (x: number, y: number, w: number, h: number, more = '') =>
   `<rect x="${n(x - w / 2)}" y="${n(y - h / 2)}" width="${w}" height="${h}"${more}/>`;
 
-const shapes: Readonly<Record<NodeKind, (x: number, y: number) => string>> = {
+const shapes: Readonly<Record<NodeKind, (x: number, y: number, solid: string) => string>> = {
   artwork: (x, y) => `<circle cx="${n(x)}" cy="${n(y)}" r="4.8"/>`,
   plate: (x, y) => box(x, y, 8.4, 10.4) + box(x, y, 4.4, 6.4, ' stroke-width="0.6"'),
   sheet: (x, y) => box(x, y, 8.4, 10.4),
-  motif: (x, y) => `<circle cx="${n(x)}" cy="${n(y)}" r="4.2" fill="${palette.ink}"/>`,
+  motif: (x, y, solid) => `<circle cx="${n(x)}" cy="${n(y)}" r="4.2" fill="${solid}"/>`,
   detail: (x, y) => {
     const corner = (sx: number, sy: number) =>
       `M${n(x + sx * 4.8)} ${n(y + sy * 1.6)}V${n(y + sy * 4.8)}H${n(x + sx * 1.6)}`;
     const corners = corner(-1, -1) + corner(1, -1) + corner(1, 1) + corner(-1, 1);
     return `${box(x, y, 9.6, 9.6, ' stroke="none"')}<path d="${corners}" fill="none"/>`;
   },
-  surface: (x, y) => box(x, y, 10.4, 6.8, ` fill="${palette.ink}"`),
+  surface: (x, y, solid) => box(x, y, 10.4, 6.8, ` fill="${solid}"`),
   edition: (x, y) => `${box(x, y, 8.4, 10.4)}<path d="M${n(x - 1.8)} ${n(y - 5.2)}v10.4"/>`,
 };
 

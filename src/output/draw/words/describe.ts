@@ -1,5 +1,6 @@
 import { certainty } from '../../../domain/model/vocabularies.ts';
 import { compareText } from '../../../domain/text/compare.ts';
+import { howMany } from '../../../domain/text/how-many.ts';
 import type { Drawing, DrawnNode, DrawnStep } from '../drawing.ts';
 import { isContrary } from '../layout/lines-between.ts';
 import { placeInTime } from '../layout/place-in-time.ts';
@@ -34,8 +35,9 @@ export function describe(drawing: Drawing): string {
 function sentence(step: DrawnStep, from: DrawnNode, to: DrawnNode): string {
   const sure = step.certainty === 'CERTAIN' ? '' : `, ${certainty.words[step.certainty]}`;
   const sign = step.sign === undefined ? '' : `, ${signWords[step.sign]}`;
+  const times = (step.count ?? 1) > 1 ? `, ${howMany(step.count!, 'step')}` : '';
   const contrary = step.contradiction === true || isContrary(from.days, to.days);
-  return `${named(to)} ${stepLooks[step.kind].sentence} ${named(from)}${sign}${sure}${contrary ? ': a contradiction' : ''}.`;
+  return `${named(to)} ${stepLooks[step.kind].sentence} ${named(from)}${sign}${sure}${times}${contrary ? ': a contradiction' : ''}.`;
 }
 
 function named(node: DrawnNode): string {

@@ -41,6 +41,13 @@ test('a descent is told whole', async () => {
               fromEdition: null,
               restsOn: [{ id: 'appearance-menders-amsterdam-1751' }],
             },
+            {
+              plate: { id: 'plate-shore-6-craft', caption: 'Negen vaartuigen' },
+              fate: 'NEW',
+              fromPlate: null,
+              fromEdition: null,
+              restsOn: [{ id: 'appearance-nine-craft-amsterdam-1751' }],
+            },
           ],
         },
         {
@@ -59,6 +66,13 @@ test('a descent is told whole', async () => {
                 { id: 'appearance-menders-amsterdam-1751' },
                 { id: 'copying-leipzig-menders' },
               ],
+            },
+            {
+              plate: { id: 'plate-shore-6-craft', caption: 'Negen vaartuigen' },
+              fate: 'NOT_KNOWN',
+              fromPlate: { id: 'plate-shore-6-craft' },
+              fromEdition: { id: 'edition-shore-amsterdam-1751' },
+              restsOn: [{ id: 'appearance-nine-craft-amsterdam-1751' }],
             },
           ],
         },

@@ -121,7 +121,7 @@ test('what is exported, taken into another store and exported again is the same 
   const out = join(dirname(one.file), 'out.jsonl');
   expect(await runCli(['export', '-o', out, ...one.store])).toEqual({ code: 0, out: '', err: '' });
   const first = readFileSync(out, 'utf8');
-  expect(first.split('\n')).toHaveLength(76);
+  expect(first.split('\n')).toHaveLength(162);
   await runCli(['intake', 'graph', out, ...two.store]);
   expect((await runCli(['export', ...two.store])).out).toBe(first);
   const sums = await Promise.all([one, two].map(({ store }) => jsonOf(['check', ...store])));
@@ -132,6 +132,6 @@ test('check prints what there is and the checksum', async () => {
   const { store } = given('');
   await runCli(['intake', 'graph', ...demoFiles, ...store]);
   expect((await runCli(['check', ...store])).out).toMatch(
-    /^34 records and 41 claims in .* MB .*, 3 change sets\nchecksum 75-[0-9a-f]{32}\nEverything agrees\.\n$/,
+    /^70 records and 91 claims in .* MB .*, 5 change sets\nchecksum 161-[0-9a-f]{32}\nEverything agrees\.\n$/,
   );
 });

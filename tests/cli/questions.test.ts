@@ -52,7 +52,7 @@ describe('ask reach', () => {
     for (const part of [
       'Ellerholm faience works',
       'between 1 January 1766 and 1 January 1772',
-      '        3  in time on every reckoning\n        3  in time on some reckonings\n        1  too late on every reckoning\n',
+      '        6  in time on every reckoning\n        5  in time on some reckonings\n        1  too late on every reckoning\n',
       'Lust am Ufer, in zwölf Kupfern. Leipzig, Weidners Erben, 1758',
       '2172 days of room',
       '30 days short',
@@ -69,7 +69,7 @@ describe('ask reach', () => {
     const answer = await jsonOf(['ask', 'reach', '--piece', 'piece-shore-dish', '--first', '1', ...store]);
     expect(answer).toMatchObject({
       objectDay: { first: '1766-01-01', last: '1772-01-01' },
-      counts: { inEveryCase: 3, inSomeCases: 3, inNoCase: 1, contradictory: 0 },
+      counts: { inEveryCase: 6, inSomeCases: 5, inNoCase: 1, contradictory: 0 },
       editions: {
         nodes: [
           {
@@ -197,8 +197,9 @@ The number says how far down the line an edition stands: 1 descends from none of
 
 1  Vermaak aan de oever, in twaalf printen. t'Amsterdam, by P. Hartigh in de Vergulde Zwaan, 1751
    published between 1 January 1751 and 31 December 1751
-   1 plate joined to no plate of an earlier edition
+   2 plates joined to no plate of an earlier edition
        “The net menders” (plate-shore-4-net-menders)
+       “Negen vaartuigen” (plate-shore-6-craft)
    edition-shore-amsterdam-1751
 
 2  Lust am Ufer, in zwölf Kupfern. Leipzig, Weidners Erben, 1758
@@ -207,6 +208,8 @@ The number says how far down the line an edition stands: 1 descends from none of
        editiondescent-leipzig-from-amsterdam
    1 plate copied
        “Die Netzflicker”, from “The net menders” (plate-ufer-4-net-menders)
+   1 plate of the edition before: not known to be in this one, nor what follows them
+       “Negen vaartuigen” (plate-shore-6-craft)
    edition-shore-leipzig-1758
 
 About the recorded claims: "none" means not if these claims are right. A score or verdict is not proof and not appraisal.
@@ -223,9 +226,12 @@ Conventions used: imprintAhead, limit.lineage.
         { edition: 'edition-shore-amsterdam-1751', depth: 0, published: { first: '1751-01-01', last: '1751-12-31' } },
         {
           edition: 'edition-shore-leipzig-1758',
-          plates: [{ plate: 'plate-ufer-4-net-menders', fate: 'COPIED', fromPlate: 'plate-shore-4-net-menders' }],
+          plates: [
+            { plate: 'plate-ufer-4-net-menders', fate: 'COPIED', fromPlate: 'plate-shore-4-net-menders' },
+            { plate: 'plate-shore-6-craft', fate: 'NOT_KNOWN' },
+          ],
         },
-        { edition: 'edition-shore-london-1764', plates: [{ fate: 'WENT_ALONG' }] },
+        { edition: 'edition-shore-london-1764', plates: [{ fate: 'WENT_ALONG' }, { fate: 'SAME_SURFACE' }] },
         { edition: 'edition-shore-amsterdam-1768', depth: 2 },
       ],
       steps: [

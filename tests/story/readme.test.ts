@@ -1,19 +1,32 @@
 import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
-import { expect, test } from 'vitest';
-import { takeDemo } from '../../src/cli/demo.ts';
-import { reachText } from '../../src/cli/reach-text.ts';
-import { askStore } from '../../src/questions/ask-store.ts';
-import { memoryStore } from '../support/memory-store.ts';
-import { testWorld } from '../support/test-world.ts';
+import { join, resolve } from 'node:path';
+import { beforeAll, expect, test } from 'vitest';
+import { demoFiles, demoFolder } from '../support/demo-store.ts';
+import { runCli } from '../support/run-cli.ts';
+import { temporaryStore } from '../support/temporary-store.ts';
 
 const readme = readFileSync(resolve(import.meta.dirname, '../../README.md'), 'utf8');
+const page = readFileSync(join(demoFolder, 'README.md'), 'utf8');
+const store = ['--store', temporaryStore()];
 
-test('the answer in the README is the one that the command gives', async () => {
-  const store = memoryStore();
-  const questions = askStore(store);
-  await takeDemo({ world: testWorld() }, { store, questions });
-  const answer = await questions.reach({ piece: 'piece-shore-dish', page: { first: 7 } });
-  const block = readme.slice(readme.indexOf('<!-- answer -->') + 15, readme.indexOf('<!-- /answer -->'));
-  expect(block).toBe(`\n\n\`\`\`text\n${await reachText(answer, store)}\`\`\`\n\n`);
+/** Arguments of the commands of a page that ask the demo world. */
+function commandsOf(text: string): readonly (readonly string[])[] {
+  return [...text.matchAll(/platestemma -- (.*) --store \.store\/demo\.store$/gm)].map(([, args = '']) =>
+    args.split(' '),
+  );
+}
+
+beforeAll(async () => {
+  expect(await runCli(['intake', 'graph', ...demoFiles, ...store])).toMatchObject({ code: 0, err: '' });
+});
+
+test('the answer in the README is the one that the command above it gives', async () => {
+  const [before = '', after = ''] = readme.split('<!-- answer -->');
+  const { out } = await runCli([...(commandsOf(before).at(-1) ?? []), ...store]);
+  expect(after.slice(0, after.indexOf('<!-- /answer -->'))).toBe(`\n\n\`\`\`text\n${out}\`\`\`\n\n`);
+});
+
+test('the commands of the demo world have answers', async () => {
+  const runs = await Promise.all(commandsOf(page).map(args => runCli([...args, ...store])));
+  expect(runs.map(({ code, out, err }) => [code, out.length > 100, err])).toEqual(Array(4).fill([0, true, '']));
 });

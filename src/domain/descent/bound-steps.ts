@@ -1,5 +1,5 @@
 import { compareText } from '../text/compare.ts';
-import type { Course } from './compiled-network.ts';
+import type { Course } from './course.ts';
 import { type BoundStep, daysIn, keyOfDomainBound } from './least-step.ts';
 import { firstDayFrom } from './recorded-domain.ts';
 

@@ -1,7 +1,8 @@
 import { formatDay } from '../dates/calendar.ts';
 import { compareText } from '../text/compare.ts';
 import { boundSteps } from './bound-steps.ts';
-import type { CompiledNetwork, Course } from './compiled-network.ts';
+import type { CompiledNetwork } from './compiled-network.ts';
+import type { Course } from './course.ts';
 import { dateReasons, involvedIn, lastDayReason, linkReason } from './date-reasons.ts';
 import type { DateContradiction, DateReason } from './dates-network.ts';
 import { explainLeast } from './explain-least.ts';

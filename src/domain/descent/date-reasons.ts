@@ -1,4 +1,4 @@
-import type { Course } from './compiled-network.ts';
+import type { Course } from './course.ts';
 import type {
   BoundReason,
   ChoiceReason,

@@ -1,4 +1,4 @@
-import type { CompiledChoice, CompiledOption } from './compiled-network.ts';
+import type { CompiledChoice, CompiledOption } from './course.ts';
 import { keyOfLink, keyOfOption, sorted } from './in-order.ts';
 import { dayOfChoice } from './least-days.ts';
 import type { ChoiceStep, LeastStep, OptionSteps } from './least-step.ts';

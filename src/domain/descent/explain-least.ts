@@ -1,5 +1,5 @@
 import { boundSteps } from './bound-steps.ts';
-import type { Course } from './compiled-network.ts';
+import type { Course } from './course.ts';
 import { explainedChoice } from './explain-choice.ts';
 import { keyOfChoice, keyOfLink, sorted } from './in-order.ts';
 import { roundedDay } from './least-days.ts';

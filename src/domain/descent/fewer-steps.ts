@@ -1,5 +1,5 @@
 import { compareText } from '../text/compare.ts';
-import type { Course } from './compiled-network.ts';
+import type { Course } from './course.ts';
 import { keyOfLink } from './in-order.ts';
 import { daysIn, keyOfDomainBound, type LeastStep, type LinkStep, linkStep } from './least-step.ts';
 import { firstDayFrom } from './recorded-domain.ts';

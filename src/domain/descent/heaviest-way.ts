@@ -1,4 +1,4 @@
-import type { Course } from './compiled-network.ts';
+import type { Course } from './course.ts';
 
 /**
  * The most days that links alone put between two variables; -Infinity if none lead from one to the other. Only ways

@@ -1,4 +1,4 @@
-import type { CompiledChoice, Course } from './compiled-network.ts';
+import type { CompiledChoice, Course } from './course.ts';
 import { firstCommonDay } from './recorded-domain.ts';
 
 /** Where a solution is asked for in which one variable is no earlier than a day. */

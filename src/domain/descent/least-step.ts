@@ -1,4 +1,4 @@
-import type { Course } from './compiled-network.ts';
+import type { Course } from './course.ts';
 import type { DateChoice, DateLink } from './dates-network.ts';
 import { keyOfBound, keyOfChoice } from './in-order.ts';
 import { type DomainBound, firstDayFrom, mirrorDays } from './recorded-domain.ts';

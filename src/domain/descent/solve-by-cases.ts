@@ -1,3 +1,5 @@
+import type { DayRange } from '../dates/day-bounds.ts';
+import { earliest, latest } from '../dates/day-ranges.ts';
 import { involvedIn } from './date-reasons.ts';
 import type {
   ChoiceReason,
@@ -21,35 +23,49 @@ export interface CaseLimits {
   readonly cases: number;
 }
 
+/** Bounds and links in all cases at most: of a large network fewer cases are tried. */
+const mostWork = 1_000_000;
+
 /**
- * Solves a network with choices of any form: mixed ones option by option, depth first, as long as what is
- * chosen so far does not contradict. The days are those of all cases together.
+ * Solves a network with choices of any form: mixed ones option by option, depth first, as long as what is chosen so far
+ * does not contradict and leaves some variable days that no case before had. The days are those of all cases together.
+ * @param asked ONE: the first case that does not contradict is enough
  */
-export function solveByCases(network: DatesNetwork, limits: CaseLimits): SolvedPart {
+export function solveByCases(network: DatesNetwork, limits: CaseLimits, asked: 'ALL' | 'ONE' = 'ALL'): SolvedPart {
   const mixed = mixedChoices(network);
   const others = network.choices.filter(choice => !mixed.includes(choice));
-  let left = limits.cases;
-  const solve = (chosen: DatesNetwork, choices: readonly DateChoice[]): SolvedPart => {
+  const seen = new Map<string, DayRange>();
+  let left = Math.min(limits.cases, Math.ceil(mostWork / (network.bounds.length + network.links.length + 1)));
+  const solve = (chosen: DatesNetwork, choices: readonly DateChoice[]): Case => {
     left -= 1;
-    const without = solvePart({ ...chosen, choices: [...others, ...mixed.map(opened)] }, limits.contradictions);
+    const part = solvePart({ ...chosen, choices: [...others, ...mixed.map(opened)] }, limits.contradictions);
     const [next, ...rest] = choices;
-    if (next === undefined || !without.consistent) return without;
-    if (left < next.options.length) return { ...without, exact: false };
-    const cases = sorted(next.options, keyOfOption).map(option => ({
-      claim: option.claim,
-      part: solve(
-        { bounds: [...chosen.bounds, ...option.bounds], links: [...chosen.links, ...option.links], choices: [] },
-        rest,
-      ),
-    }));
-    return joined(without, next, cases);
+    if (!part.consistent) return { part, counted: true };
+    if (next === undefined) {
+      addDays(part, seen);
+      return { part, counted: true };
+    }
+    if (!widens(part, seen)) return { part, counted: false };
+    if (left < next.options.length) return { part: { ...part, exact: false }, counted: true };
+    const cases: NamedCase[] = [];
+    for (const { claim, bounds, links } of sorted(next.options, keyOfOption)) {
+      const more = { bounds: [...chosen.bounds, ...bounds], links: [...chosen.links, ...links], choices: [] };
+      cases.push({ claim, ...solve(more, rest) });
+      if (asked === 'ONE' && cases.at(-1)!.part.consistent) break;
+    }
+    return { part: joined(part, next, cases), counted: cases.some(({ counted }) => counted) };
   };
-  return solve(network, sorted(mixed, keyOfChoice));
+  return solve(network, sorted(mixed, keyOfChoice)).part;
 }
 
 interface Case {
-  readonly claim: string;
   readonly part: SolvedPart;
+  /** False: it was left, since it could not add to the days of others. */
+  readonly counted: boolean;
+}
+
+interface NamedCase extends Case {
+  readonly claim: string;
 }
 
 /** An open choice says nothing, but its variables are known. */
@@ -57,24 +73,46 @@ function opened(choice: DateChoice): DateChoice {
   return { ...choice, open: true };
 }
 
-function joined(without: SolvedPart, choice: DateChoice, cases: readonly Case[]): SolvedPart {
-  const possible = cases.filter(({ part }) => part.consistent).map(({ part }) => part);
+function widens(part: SolvedPart, seen: ReadonlyMap<string, DayRange>): boolean {
+  return part.names.some(name => {
+    const known = seen.get(name);
+    if (known === undefined) return true;
+    const { lo = -Infinity, hi = Infinity } = part.days(name).linked;
+    return lo < (known.lo ?? -Infinity) || hi > (known.hi ?? Infinity);
+  });
+}
+
+function addDays(part: SolvedPart, seen: Map<string, DayRange>): void {
+  for (const name of part.names) {
+    const { linked } = part.days(name);
+    const known = seen.get(name);
+    seen.set(name, known === undefined ? linked : hullOfBoth(known, linked));
+  }
+}
+
+function hullOfBoth(a: DayRange, b: DayRange): DayRange {
+  return { lo: earliest(a.lo, b.lo), hi: latest(a.hi, b.hi) };
+}
+
+function joined(without: SolvedPart, choice: DateChoice, cases: readonly NamedCase[]): SolvedPart {
+  const possible = cases.filter(({ part }) => part.consistent);
   if (possible.length === 0) return contradicted(without, choice, cases);
-  const days = (variable: string) => daysInSomeCase(possible.map(part => part.days(variable)));
+  const days = (variable: string) => daysInSomeCase(possible.map(({ part }) => part.days(variable)));
   const chosen = new Set(choice.options.flatMap(({ bounds, links }) => [...bounds, ...links].flatMap(({ by }) => by)));
+  const counted = possible.filter(each => each.counted).map(({ part }) => part);
   return {
     ...without,
     days,
-    exact: possible.every(({ exact }) => exact),
+    exact: possible.every(({ part }) => part.exact),
     why: (variable, end) => {
       const sameDay = dayAt(without, variable, end) === dayAt({ days }, variable, end);
       return sameDay ? without.why(variable, end) : [whicheverHolds(choice, cases, variable, end)];
     },
-    room: id => (chosen.has(id) ? {} : greatestRoom(possible.map(part => part.room(id)))),
+    room: id => (chosen.has(id) ? {} : greatestRoom(counted.map(part => part.room(id)))),
   };
 }
 
-function contradicted(without: SolvedPart, choice: DateChoice, cases: readonly Case[]): SolvedPart {
+function contradicted(without: SolvedPart, choice: DateChoice, cases: readonly NamedCase[]): SolvedPart {
   return {
     ...without,
     consistent: false,
@@ -87,7 +125,7 @@ function contradicted(without: SolvedPart, choice: DateChoice, cases: readonly C
   };
 }
 
-function noAlternative({ group }: DateChoice, cases: readonly Case[]): DateContradiction {
+function noAlternative({ group }: DateChoice, cases: readonly NamedCase[]): DateContradiction {
   const found = cases.map(({ claim, part }) => ({ claim, contradiction: part.contradictions()[0]! }));
   const options = found.map(({ claim, contradiction }) => ({ claim, reasons: contradiction.reasons }));
   const reasons: readonly DateReason[] = [{ kind: 'CHOICE', ...(group === undefined ? {} : { group }), options }];
@@ -101,7 +139,12 @@ function dayAt({ days }: Pick<SolvedPart, 'days'>, variable: string, end: DayEnd
   return end === 'FIRST' ? lo : hi;
 }
 
-function whicheverHolds({ group }: DateChoice, cases: readonly Case[], variable: string, end: DayEnd): ChoiceReason {
+function whicheverHolds(
+  { group }: DateChoice,
+  cases: readonly NamedCase[],
+  variable: string,
+  end: DayEnd,
+): ChoiceReason {
   const options = cases.map(({ claim, part }) => ({
     claim,
     reasons: part.consistent ? part.why(variable, end) : (part.contradictions()[0]?.reasons ?? []),

@@ -34,7 +34,7 @@ export function solveDates(network: DatesNetwork, limits: CaseLimits = defaultCa
     contradictions,
     more: parts.reduce((sum, { contradictionCount }) => sum + contradictionCount, 0) > limits.contradictions,
     alternatives: once(() => {
-      const found = networks.flatMap(part => alternativeStandings(part, each => solveByCases(each, limits)));
+      const found = networks.flatMap(part => alternativeStandings(part, each => solveByCases(each, limits, 'ONE')));
       return sorted(found, ({ group, claim }) => `${group} ${claim}`);
     }),
     room: id => leastRoom(parts.map(part => part.room(id))),

@@ -1,6 +1,6 @@
 import { compareText } from '../text/compare.ts';
 import { boundSteps } from './bound-steps.ts';
-import type { Course } from './compiled-network.ts';
+import type { Course } from './course.ts';
 import { roundedDay } from './least-days.ts';
 import { type LeastStep, linkStep } from './least-step.ts';
 

@@ -88,7 +88,8 @@ function inOrder(
   component: Int32Array,
 ): StrongComponents {
   const count = sizes.length;
-  const variables = Int32Array.from(found).reverse();
+  const variables = new Int32Array(size);
+  for (let at = 0; at < size; at += 1) variables[at] = found[size - 1 - at]!;
   const start = new Int32Array(count + 1);
   for (let c = 0; c < count; c += 1) start[c + 1] = start[c]! + sizes[count - 1 - c]!;
   const of = new Int32Array(size);

@@ -1,15 +1,16 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
-import { formatDay } from '../domain/dates/calendar.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRow, RecordOf, Stamped } from '../domain/model/row.ts';
 import { foldVersion } from '../domain/text/fold.ts';
 import { namedIds } from '../output/graph-file/canonical-line.ts';
-import type { EditionWindow, GraphStore, StoreFacts } from '../store/graph-store.ts';
+import type { GraphStore, StoreFacts, WriteBatch } from '../store/graph-store.ts';
 import { applyChanges, putRow } from './apply-changes.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
 import { editionWindow, windowLinks } from './edition-window.ts';
 import { checksum } from './export-graph.ts';
 import type { World } from './ports.ts';
+import { WindowCounts } from './window-counts.ts';
+import { windowText } from './window-text.ts';
 
 export interface StoreCheck {
   readonly facts: StoreFacts;
@@ -28,7 +29,8 @@ const stretch = 1000;
 
 /**
  * Reads the whole store, works out again what is derived, and lists what does not agree. With `rebuild` the rows at
- * fault are written again, which makes their derived data anew.
+ * fault are written again, which makes their derived data anew, and so are counts. Counts are not compared if somebody
+ * else wrote meanwhile.
  */
 export async function checkStore(
   store: GraphStore,
@@ -37,14 +39,22 @@ export async function checkStore(
 ): Promise<StoreCheck> {
   const faults: StoreFault[] = [];
   const conventions = await conventionsInForce(store);
+  const counts = new WindowCounts();
+  let changeSet = await store.lastChangeSet();
   for (let after: string | undefined; ; ) {
     const rows = await store.scan(after, stretch);
-    const found = [...(await danglingNames(store, rows)), ...(await wrongDerived(store, rows, conventions))];
+    const found = [
+      ...(await danglingNames(store, rows)),
+      ...(await wrongDerived(store, rows, conventions, counts, options)),
+    ];
     faults.push(...found);
-    if (options.rebuild && found.length > 0) await rewrite(store, world, rows, found);
+    if (options.rebuild && found.length > 0) changeSet = await rewrite(store, world, rows, found);
     if (rows.length < stretch) break;
     after = rows.at(-1)!.id;
   }
+  const wrong = changeSet === (await store.lastChangeSet()) ? await counts.differences(store) : [];
+  faults.push(...wrong.map(message => ({ id: 'store', message })));
+  if (options.rebuild && wrong.length > 0) await store.write({ changeSet: byCheck(world), put: [], recount: true });
   const facts = await store.facts();
   if (facts.foldVersion !== foldVersion) {
     faults.push({
@@ -71,6 +81,8 @@ async function wrongDerived(
   store: GraphStore,
   rows: readonly Stamped<AnyRow>[],
   conventions: Conventions,
+  counts: WindowCounts,
+  { rebuild }: { readonly rebuild: boolean },
 ): Promise<readonly StoreFault[]> {
   const faults: StoreFault[] = [];
   const records = rows.filter(row => isRecordKind(row.kind));
@@ -92,11 +104,11 @@ async function wrongDerived(
   editions.forEach((edition, i) => {
     const work = works[i] as RecordOf<'Work'> | undefined;
     const expected = editionWindow(edition, work, claims[i] as readonly AnyClaim[], conventions);
-    if (!sameWindow(stored[i], expected)) {
-      faults.push({
-        id: edition.id,
-        message: `stands among days of publication ${windowText(stored[i])}, expected ${windowText(expected)}`,
-      });
+    const found = stored[i] === undefined ? '(none)' : windowText(stored[i]);
+    const right = windowText(expected);
+    counts.add(rebuild ? expected : stored[i]);
+    if (found !== right) {
+      faults.push({ id: edition.id, message: `stands among days of publication ${found}, expected ${right}` });
     }
   });
   return faults;
@@ -107,22 +119,13 @@ async function rewrite(
   world: World,
   rows: readonly Stamped<AnyRow>[],
   faults: readonly StoreFault[],
-): Promise<void> {
+): Promise<number> {
   const at = new Set(faults.map(fault => fault.id));
   const again = rows.filter(row => at.has(row.id)).map(({ since: _since, until: _until, ...row }) => row as AnyRow);
-  await applyChanges(store, {
-    rows: again,
-    added: new Set(),
-    changeSet: { who: 'check', why: 'derived data made anew', moment: world.now(), batch: 'check' },
-  });
+  const written = await applyChanges(store, { rows: again, added: new Set(), changeSet: byCheck(world) });
+  return written.changeSet;
 }
 
-function sameWindow(a: EditionWindow | undefined, b: EditionWindow): boolean {
-  return windowText(a) === windowText(b);
-}
-
-function windowText(window: EditionWindow | undefined): string {
-  if (window === undefined) return '(none)';
-  const day = (number: number | undefined): string => (number === undefined ? 'open' : formatDay(number));
-  return `${day(window.first)} to ${day(window.last)}, ${window.profile}, ${window.dateClass}${window.detail === undefined ? '' : `, ${window.detail}`}`;
+function byCheck(world: World): WriteBatch['changeSet'] {
+  return { who: 'check', why: 'derived data made anew', moment: world.now(), batch: 'check' };
 }

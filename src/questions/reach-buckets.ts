@@ -1,10 +1,9 @@
-import { openDay } from '../domain/reach/open-day.ts';
-import { publishedClasses } from '../domain/reach/published-window.ts';
-import type { EditionFilter, GraphStore, WindowGroups, WindowKey } from '../store/graph-store.ts';
+import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
 import { compareKeys, type NearWindow, nearestWindows, type OrderKeys, type WindowOrder } from './nearest-windows.ts';
 import type { Page } from './page.ts';
 import type { ReachPosition } from './questions.ts';
 import type { JudgedWindows } from './reach-windows.ts';
+import { windowOfColumns } from './window-of-columns.ts';
 
 export type BucketOrder = 'ROOM' | 'DATE';
 type BucketPosition = Exclude<ReachPosition, { order: 'TITLE' }>;
@@ -30,7 +29,9 @@ export async function pageOfBuckets(
   const buckets = bucketsOf(nearestWindows(judged, orderOf(judged, order), start, first + 1));
   const goesOn = start !== undefined && buckets[0] !== undefined && compareKeys(buckets[0].keys, start) === 0;
   const found = await store.editionsInWindows(
-    buckets.map(({ windows }) => windows.map(window => windowKey(judged.groups, window))),
+    buckets.map(({ windows }) =>
+      windows.map(({ columns: { columns }, at }) => windowOfColumns(judged.groups, columns, at)),
+    ),
     filter,
     goesOn ? after?.id : undefined,
     first + 1,
@@ -74,17 +75,6 @@ function orderOf({ verdicts: { room } }: JudgedWindows, order: BucketOrder): Win
       const roomAt = room(columns, verdicts);
       return at => Math.min(Math.abs(roomAt(at)), none);
     },
-  };
-}
-
-function windowKey({ profiles, details }: WindowGroups, { columns: { columns }, at }: NearWindow): WindowKey {
-  const { profile, dateClass, detail, first, last } = columns;
-  return {
-    profile: profiles[profile[at]!]!,
-    dateClass: publishedClasses[dateClass[at]!]!,
-    ...(detail[at] === 0 ? {} : { detail: details[detail[at]!]! }),
-    ...(first[at] === -openDay ? {} : { first: first[at]! }),
-    ...(last[at] === openDay ? {} : { last: last[at]! }),
   };
 }
 

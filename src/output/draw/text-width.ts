@@ -12,6 +12,10 @@ const ascii = [
 
 const mark = /^\p{M}$/u;
 const capital = /^[\p{Lu}\p{Lt}]$/u;
+const small = /^[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]$/u;
+/** Small letters wider than the others of their scripts, and the widest of them. */
+const broad = /^[жтфшщыюмцљњѣѥѫѭѱҗҥҧҭӕԕԝҡңҵҷψωϻφæœƕƣƴȡȵȸȹ]$/u;
+const widest = /^[жѭҗ]$/u;
 const wide =
   /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Bopomofo}\p{Extended_Pictographic}\u3000-\u303f\uff00-\uff60]$/u;
 const known = new Map<string, number>();
@@ -37,8 +41,9 @@ function characterWidth(character: string): number {
 function otherWidth(character: string): number {
   if (mark.test(character)) return 0;
   const parts = character.normalize('NFKD');
-  const letter = parts.codePointAt(0)!;
-  if (letter >= 0x20 && letter <= 0x7e) return textWidth(parts, 1000);
+  if (parts !== character) return textWidth(parts, 1000);
   if (wide.test(character)) return 1050;
-  return capital.test(character) ? 1150 : character === '\u2015' ? 2000 : 1000;
+  if (character === '\u2015') return 2000;
+  if (capital.test(character)) return 1150;
+  return small.test(character) && !broad.test(character) ? 680 : widest.test(character) ? 1150 : 1000;
 }

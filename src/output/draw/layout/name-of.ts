@@ -4,7 +4,7 @@ import { textWidth } from '../text-width.ts';
 import { daysInWords } from '../words/days-in-words.ts';
 import { wrapText } from '../wrap-text.ts';
 
-export interface NameLine {
+interface NameLine {
   readonly text: string;
   readonly form: 'name' | 'small';
 }

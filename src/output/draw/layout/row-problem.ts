@@ -7,7 +7,7 @@ export interface Strip {
 }
 
 /** An upright line: from the row of its source to those of all that branch off it. */
-export interface Upright {
+interface Upright {
   readonly x: number;
   /** Numbers of the nodes it joins, its source first. */
   readonly members: readonly number[];

@@ -1,7 +1,7 @@
 import { civilFromDays, daysFromCivil } from '../../../domain/dates/calendar.ts';
 import type { Day, DayRange } from '../../../domain/dates/day-bounds.ts';
 
-export interface Tick {
+interface Tick {
   readonly x: number;
   /** Astronomical year of the tick; absent on the finer ones. */
   readonly year?: number;

@@ -15,8 +15,10 @@ async function* records(count: number, piece = 1000): AsyncGenerator<Uint8Array>
   for (let at = 0; at < bytes.length; at += piece) yield bytes.slice(at, at + piece);
 }
 
-async function all(intentions: AsyncIterable<Intention>): Promise<readonly Intention[]> {
-  return Array.fromAsync(intentions);
+async function all<T = Intention>(items: AsyncIterable<T>): Promise<readonly T[]> {
+  const found: T[] = [];
+  for await (const item of items) found.push(item);
+  return found;
 }
 
 describe('reading in a thread', () => {
@@ -73,7 +75,7 @@ describe('reading in a thread', () => {
         yield chunk;
       }
     }
-    const pieces = (await Array.fromAsync(records(20_000, 10_000))).length;
+    const pieces = (await all(records(20_000, 10_000))).length;
     const intentions = readInThread(counted(), reading);
     await intentions.next();
     await new Promise(resolve => setTimeout(resolve, 300));

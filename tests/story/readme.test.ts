@@ -30,3 +30,15 @@ test('the commands of the demo world have answers', async () => {
   const runs = await Promise.all(commandsOf(page).map(args => runCli([...args, ...store])));
   expect(runs.map(({ code, out, err }) => [code, out.length > 100, err])).toEqual(Array(4).fill([0, true, '']));
 });
+
+test.each([
+  ['fish-market', ['lineage', 'motif-table-fish-market', '--towards', 'sources']],
+  ['shore-pleasures', ['descent', 'work-shore-pleasures']],
+])('the drawing %s is the one that the demo world gives', async (name, asked) => {
+  const store = temporaryStore();
+  await runCli(['intake', 'graph', ...demoFiles, '--store', store]);
+  const { out } = await runCli(['draw', ...asked, '--store', store]);
+  const kept = readFileSync(resolve(import.meta.dirname, `../../demo-graph/drawings/${name}.svg`), 'utf8');
+  expect(readme).toContain(`](demo-graph/drawings/${name}.svg)`);
+  expect(out).toBe(kept);
+});

@@ -38,6 +38,10 @@ export function solutionOf(network: DatesNetwork): Solution {
   return { network, compiled, loops, least, last, contradicted, contradictory: linkedWith(compiled, starts) };
 }
 
+export function isConsistent({ loops, contradicted }: Solution): boolean {
+  return loops.length === 0 && contradicted.length === 0;
+}
+
 function withoutLoops(network: CompiledNetwork) {
   const { loops, arcs } = contradictoryLoops(network.forward.arcs, network.forward.components);
   return { loops, compiled: loops.length === 0 ? network : withArcs(network, arcs) };

@@ -1,3 +1,4 @@
+import { compareText } from '../text/compare.ts';
 import { alternativeStandings } from './alternative-standings.ts';
 import { leastRoom } from './date-room.ts';
 import type { DateContradiction, DatesNetwork, LinkedDates } from './dates-network.ts';
@@ -21,6 +22,7 @@ export function solveDates(network: DatesNetwork, limits: CaseLimits = defaultCa
   const [only, ...others] = parts;
   const partOf = (variable: string): SolvedPart =>
     others.length === 0 ? only! : (parts.find(part => part.has(variable)) ?? only!);
+  const variables = once(() => parts.flatMap(({ names }) => names).sort(compareText));
   const contradictions = once(() =>
     sorted(
       parts.flatMap(part => part.contradictions()),
@@ -28,7 +30,9 @@ export function solveDates(network: DatesNetwork, limits: CaseLimits = defaultCa
     ).slice(0, limits.contradictions),
   );
   return {
-    variables: parts.flatMap(({ names }) => names),
+    get variables() {
+      return variables();
+    },
     days: variable => partOf(variable).days(variable),
     why: (variable, end) => partOf(variable).why(variable, end),
     contradictions,

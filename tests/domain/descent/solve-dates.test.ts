@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { solveDates } from '../../../src/domain/descent/solve-dates.ts';
+import { PlatestemmaError } from '../../../src/errors.ts';
 import { dated, daysLeft, inDays, inLines, link, network, onDays, oneOf, told } from './network.ts';
 
 describe('a drawing, the print after it, an almanac after that and a tile', () => {
@@ -203,4 +204,125 @@ describe('C10: greatest days', () => {
       'p not after 1764-12-31 (p 1764)',
     ]);
   });
+});
+
+describe('a contradiction with a simpler one at the same place', () => {
+  const links = [link('a', 'b', 10), link('b', 'c', 10), link('c', 'd', 10), link('e', 'd', 1)];
+  const bounds = [
+    onDays('a', [{ lo: 0 }], 'lo a'),
+    onDays('e', [{ lo: 21 }], 'lo e'),
+    onDays('d', [{ hi: 20 }], 'hi d'),
+  ];
+
+  test('is told by the most days short, and beside it by the fewest claims', () => {
+    const [only, ...others] = solveDates(network({ bounds, links })).contradictions();
+    expect(told([only!, only!.smaller!])).toEqual([
+      ['DATES', ['lo a', 'a>b', 'b>c', 'c>d', 'hi d'], 10],
+      ['DATES', ['lo e', 'e>d', 'hi d'], 2],
+    ]);
+    expect(others).toEqual([]);
+  });
+
+  test('is told once where other dates add nothing to it', () => {
+    const claimTwice = { ...link('a', 'b', 3, undefined, 'both'), by: ['both'] };
+    const back = link('b', 'a', 2, undefined, 'both');
+    const dates = solveDates(
+      network({ bounds: [onDays('a', [{ lo: 0 }], 'lo'), onDays('b', [{ hi: 0 }], 'hi')], links: [claimTwice, back] }),
+    );
+    expect(told(dates.contradictions())).toEqual([['LOOP', ['both'], 5]]);
+  });
+});
+
+describe('many contradictions', () => {
+  const bounds = Array.from({ length: 5 }, (_, i) => dated(`v${i}`, '1764', `early ${i}`));
+  const late = Array.from({ length: 5 }, (_, i) => dated(`v${i}`, '1765', `late ${i}`));
+
+  test('are told up to a limit, which is said', () => {
+    const all = solveDates(network({ bounds: [...bounds, ...late] }));
+    expect([all.contradictions().length, all.more]).toEqual([5, false]);
+    const some = solveDates(network({ bounds: [...bounds, ...late] }), { contradictions: 2, cases: 100 });
+    expect([told(some.contradictions()), some.more]).toEqual([
+      [
+        ['DATES', ['late 0', 'early 0'], 1],
+        ['DATES', ['late 1', 'early 1'], 1],
+      ],
+      true,
+    ]);
+  });
+
+  test('leave dates that are not linked with them alone', () => {
+    const dates = solveDates(
+      network({
+        bounds: [...bounds.slice(0, 1), ...late.slice(0, 1), dated('x', '1764')],
+        links: [link('x', 'y', 30)],
+      }),
+    );
+    expect([dates.days('v0').contradictory, inDays(dates.days('y').linked)]).toEqual([true, '1764-01-31..']);
+  });
+});
+
+describe('a work by one of two hands', () => {
+  const lived = (agent: string, born: string, died: string) => [
+    dated(`${agent} born`, born),
+    dated(`${agent} died`, died),
+  ];
+  const by = (agent: string) => ({
+    links: [
+      link(`${agent} born`, 'made', 4383, undefined, `by ${agent}`),
+      link('made', `${agent} died`, 0, undefined, `by ${agent}`),
+    ],
+  });
+  const choices = [oneOf('group', { 'by father': by('father'), 'by son': by('son') })];
+  const bounds = [...lived('father', '1700', '1740'), ...lived('son', '1735', '1790')];
+
+  test('was made in the grown life of either', () => {
+    const dates = solveDates(network({ bounds, choices }));
+    expect([inDays(dates.days('made').linked), dates.exact]).toEqual(['1712-01-02..1790-12-31', true]);
+    expect(inLines(dates.why('made', 'FIRST'))).toEqual([
+      'whichever of group',
+      '- by father',
+      '  father born not before 1700-01-01 (father born 1700)',
+      '  father born to made at least 4383 (by father)',
+      '- by son',
+      '  son born not before 1735-01-01 (son born 1735)',
+      '  son born to made at least 4383 (by son)',
+    ]);
+  });
+
+  test('made between the two is by neither', () => {
+    const dates = solveDates(network({ bounds: [...bounds, dated('made', '1742/1745')], choices }));
+    const [only] = dates.contradictions();
+    expect([only?.code, only?.daysShort]).toEqual(['NO_ALTERNATIVE', 366]);
+    expect(only?.message).toBe(
+      'no alternative fits: father died: not before 1742-01-01 and not after 1740-12-31, 366 days short; made: not before 1747-01-01 and not after 1745-12-31, 366 days short',
+    );
+    expect(dates.alternatives().map(({ claim, possible }) => [claim, possible])).toEqual([
+      ['by father', false],
+      ['by son', false],
+    ]);
+  });
+
+  test('made late is by the son', () => {
+    const dates = solveDates(network({ bounds: [...bounds, dated('made', '1760/1795')], choices }));
+    expect(inDays(dates.days('made').linked)).toBe('1760-01-01..1790-12-31');
+    expect(dates.alternatives().map(({ claim, possible, necessary }) => [claim, possible, necessary])).toEqual([
+      ['by father', false, false],
+      ['by son', true, true],
+    ]);
+  });
+
+  test('is said to be inexact where not all cases may be tried: the days are then no narrower', () => {
+    const dates = solveDates(network({ bounds: [...bounds, dated('made', '1760/1795')], choices }), {
+      contradictions: 9,
+      cases: 2,
+    });
+    expect([inDays(dates.days('made').linked), dates.exact]).toEqual(['1760-01-01..1795-12-31', false]);
+  });
+});
+
+test('a variable that is not there is our own mistake', () => {
+  const dates = solveDates(network({ bounds: [dated('a', '1764')] }));
+  expect(() => dates.days('b')).toThrow(
+    new PlatestemmaError('BROKEN_PROMISE', 'a variable that the network does not have is asked for: b'),
+  );
 });

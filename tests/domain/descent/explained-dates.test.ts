@@ -28,6 +28,12 @@ function only({ bounds, links, choices }: DatesNetwork, claims: readonly string[
   return { bounds: bounds.filter(isOf), links: links.filter(isOf), choices };
 }
 
+/** The same network said by five claims, each of several things. */
+function withFewClaims({ bounds, links, choices }: DatesNetwork): DatesNetwork {
+  const few = <T extends DayBound | DateLink>(each: T, i: number): T => ({ ...each, by: [`claim ${i % 5}`] });
+  return { bounds: bounds.map(few), links: links.map(few), choices };
+}
+
 function contradicts(network: DatesNetwork): boolean {
   return solveDates(network).contradictions().length > 0;
 }
@@ -41,8 +47,8 @@ function each(contradictions: readonly DateContradiction[]): readonly DateContra
 }
 
 describe('a contradiction', () => {
-  const law = (solve: Solve) =>
-    fc.property(anyNetwork(shape), network => {
+  const law = (solve: Solve, networks = anyNetwork(shape)) =>
+    fc.property(networks, network => {
       for (const { involved, smaller, daysShort } of solve(network).contradictions()) {
         if (smaller !== undefined) {
           expect(smaller.involved.length).toBeLessThan(involved.length);
@@ -58,6 +64,10 @@ describe('a contradiction', () => {
 
   test('names claims that cannot all be right, and none too many', () => {
     fc.assert(law(solveDates), { numRuns: runs(200, 1000) });
+  });
+
+  test('names none too many where a claim says several things', () => {
+    fc.assert(law(solveDates, anyNetwork(shape).map(withFewClaims)), { numRuns: runs(200, 1000) });
   });
 
   test('that names a claim too many is found out', () => {
@@ -106,8 +116,8 @@ describe('why a day is the first or the last', () => {
     return end === 'FIRST' ? lo : hi;
   };
 
-  const law = (solve: Solve, over: NetworkShape = shape) =>
-    fc.property(anyNetwork(over), network => {
+  const law = (solve: Solve, networks = anyNetwork(shape)) =>
+    fc.property(networks, network => {
       const dates = solve(network);
       for (const name of dates.variables) {
         if (dates.days(name).contradictory) continue;
@@ -125,6 +135,10 @@ describe('why a day is the first or the last', () => {
 
   test('names claims that say so, and none too many', () => {
     fc.assert(law(solveDates), { numRuns: runs(150, 1000) });
+  });
+
+  test('names none too many where a claim says several things', () => {
+    fc.assert(law(solveDates, anyNetwork(shape).map(withFewClaims)), { numRuns: runs(150, 1000) });
   });
 
   test('that leaves out a claim is found out', () => {

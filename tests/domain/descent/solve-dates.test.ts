@@ -116,6 +116,12 @@ describe('small networks', () => {
   });
 });
 
+test('an event some days before itself is a loop', () => {
+  const dates = solveDates(network({ bounds: [dated('a', '1764')], links: [link('a', 'a', 3)] }));
+  expect(told(dates.contradictions())).toEqual([['LOOP', ['a>a'], 3]]);
+  expect(solveDates(network({ links: [link('a', 'a', 0)] })).contradictions()).toEqual([]);
+});
+
 describe('two datings of one event', () => {
   const early = dated('made', '1760/1762');
   const late = dated('made', '1764/1766');

@@ -4,7 +4,8 @@ import type { AnyClaim, AnyRecord } from '../model/row.ts';
 
 /**
  * The part of the graph that a network is made of. Records that a claim names and that are missing here are taken as
- * nothing more than their id; groups of alternatives that are missing are taken as not open.
+ * nothing more than their id; groups of alternatives that are missing are taken as not open. Without some claim the
+ * network says less; but of a plate that is copied all appearances must be here, since it may be copied from any of them.
  */
 export interface LinkedRecords {
   readonly records: readonly AnyRecord[];

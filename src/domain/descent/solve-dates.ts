@@ -9,7 +9,7 @@ import type { SolvedPart } from './solved-part.ts';
 import { splitNetwork } from './split-network.ts';
 
 /** The limits unless a question brings its own. */
-export const defaultCaseLimits: CaseLimits = Object.freeze({ contradictions: 100, cases: 20_000 });
+const defaultCaseLimits: CaseLimits = Object.freeze({ contradictions: 100, cases: 20_000 });
 
 /**
  * The days left for every variable by all that a network says, and what in it contradicts. Linear without limits of

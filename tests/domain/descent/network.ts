@@ -1,4 +1,4 @@
-import { formatDay, parseDay } from '../../../src/domain/dates/calendar.ts';
+import { formatDay } from '../../../src/domain/dates/calendar.ts';
 import type { DayRange } from '../../../src/domain/dates/day-bounds.ts';
 import { edtfBounds } from '../../../src/domain/dates/edtf.ts';
 import type {
@@ -76,5 +76,3 @@ export function inLines(reasons: readonly DateReason[], indent = ''): readonly s
     ];
   });
 }
-
-export const day = parseDay;

@@ -31,8 +31,12 @@ export class BruteForce {
   /** How many editions have each verdict at a place, for an object made on some day within the ranges. */
   count(at: LocatedPlace, object: readonly DayRange[], filter: EditionFilter): Record<ReachVerdict, number> {
     const counts = { IN_EVERY_CASE: 0, IN_SOME_CASES: 0, IN_NO_CASE: 0, CONTRADICTORY: 0 };
-    for (const known of this.editions) if (passes(known, filter)) counts[this.verdict(known, at, object)]++;
+    for (const known of this.passing(filter)) counts[this.verdict(known, at, object)]++;
     return counts;
+  }
+
+  passing(filter: EditionFilter): readonly Known[] {
+    return this.editions.filter(known => passes(known, filter));
   }
 
   verdict(known: Known, at: LocatedPlace, object: readonly DayRange[]): ReachVerdict {

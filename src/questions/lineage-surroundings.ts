@@ -11,24 +11,32 @@ export interface Surroundings {
   readonly claims: readonly AnyClaim[];
 }
 
-const aboutPictures: readonly Via[] = [
+const dates: readonly Via[] = [
   { kind: 'Dating', name: 'of' },
-  { kind: 'Appearance', name: 'plate' },
-  { kind: 'Attribution', name: 'record' },
-  { kind: 'MadeAt', name: 'record' },
   { kind: 'Sequence', name: 'earlier' },
   { kind: 'Sequence', name: 'later' },
-  { kind: 'State', name: 'matrix' },
 ];
 
-const aboutPublications: readonly Via[] = [
-  { kind: 'Dating', name: 'of' },
-  { kind: 'Imprint', name: 'edition' },
-  { kind: 'EditionDescent', name: 'later' },
-  { kind: 'PartOf', name: 'part' },
-  { kind: 'Sequence', name: 'earlier' },
-  { kind: 'Sequence', name: 'later' },
-];
+/** Every link is looked up for every picture: only those that there can be. */
+function aboutPictures(members: readonly AnyRecord[], goesThrough: boolean): readonly Via[] {
+  const has = (kind: AnyRecord['kind']) => members.some(member => member.kind === kind);
+  return [
+    ...dates,
+    { kind: 'Attribution', name: 'record' },
+    ...(has('Plate') ? [{ kind: 'Appearance', name: 'plate' } as const] : []),
+    ...(has('Matrix') ? [{ kind: 'State', name: 'matrix' } as const] : []),
+    ...(goesThrough ? [{ kind: 'MadeAt', name: 'record' } as const] : []),
+  ];
+}
+
+function aboutPublications(goesThrough: boolean): readonly Via[] {
+  return [
+    ...dates,
+    { kind: 'EditionDescent', name: 'later' },
+    { kind: 'PartOf', name: 'part' },
+    ...(goesThrough ? [{ kind: 'Imprint', name: 'edition' } as const] : []),
+  ];
+}
 
 /** Asks the store five times, however much there is: what names the pictures, what that names, and what those name. */
 export async function lineageSurroundings(
@@ -37,9 +45,10 @@ export async function lineageSurroundings(
   steps: readonly AnyClaim[],
 ): Promise<Surroundings> {
   const found = new FoundRows([...members, ...steps]);
+  const goesThrough = steps.some(step => step.kind === 'Copying' && step.through !== undefined);
   const used = found.missing([...steps.flatMap(usedBy), ...members.flatMap(pieceOf)]);
   const [about, usedRows] = await Promise.all([
-    store.linked([...members.map(record => record.id), ...used], aboutPictures),
+    store.linked([...members.map(record => record.id), ...used], aboutPictures(members, goesThrough)),
     store.rows(used),
   ]);
   found.take([...about.flat(), ...usedRows]);
@@ -48,7 +57,7 @@ export async function lineageSurroundings(
   const states = about.flat().flatMap(row => (row.kind === 'State' ? [row.id] : []));
   const editions = usedRows.flatMap(row => (row?.kind === 'Edition' ? [row.id] : []));
   const [aboutThose, rows] = await Promise.all([
-    store.linked([...new Set([...publications, ...editions, ...states])], aboutPublications),
+    store.linked([...new Set([...publications, ...editions, ...states])], aboutPublications(goesThrough)),
     store.rows(publications),
   ]);
   found.take([...aboutThose.flat(), ...rows]);

@@ -1,26 +1,31 @@
 import type { PlateInEdition } from '../../domain/descent/editions-plates.ts';
-import type { Descent, DescentEdition } from '../../questions/descent-answer.ts';
 import type { ApiContext } from '../context.ts';
-import { loadGrounds, loadLink, rememberRows } from './load.ts';
+import { loadGrounds, type RowOf, rowsAtHand } from './load.ts';
 
-export async function descent(_root: unknown, { of }: { of: string }, context: ApiContext): Promise<Descent> {
+/** The answer in the form of the schema. */
+export async function descent(_root: unknown, { of }: { of: string }, context: ApiContext): Promise<object> {
   const answer = await context.questions.descent(of);
-  rememberRows(answer.rows, context);
-  return answer;
+  const row = rowsAtHand(answer.rows, context);
+  return {
+    asked: () => row(answer.of),
+    editions: answer.editions.map(edition => ({
+      ...edition,
+      edition: row(edition.edition),
+      plates: () => edition.plates.map(plate => plateSource(plate, row)),
+    })),
+    steps: () => answer.steps.map(row),
+    contradictions: answer.contradictions,
+    cut: answer.cut,
+    grounds: answer.grounds,
+  };
 }
 
 export const descentResolvers = {
-  Descent: {
-    asked: (answer: Descent, _args: unknown, context: ApiContext) => loadLink(answer.of, context),
-    steps: ({ steps }: Descent, _args: unknown, context: ApiContext) => steps.map(id => loadLink(id, context)),
-  },
-  DescentEdition: {
-    edition: ({ edition }: DescentEdition, _args: unknown, context: ApiContext) => loadLink(edition, context),
-  },
   DescentPlate: {
-    plate: ({ plate }: PlateInEdition, _args: unknown, context: ApiContext) => loadLink(plate, context),
-    fromPlate: ({ from }: PlateInEdition, _args: unknown, context: ApiContext) => loadLink(from?.plate, context),
-    fromEdition: ({ from }: PlateInEdition, _args: unknown, context: ApiContext) => loadLink(from?.edition, context),
     restsOn: ({ by }: PlateInEdition, _args: unknown, context: ApiContext) => loadGrounds(by, context),
   },
 };
+
+function plateSource({ plate, fate, from, by }: PlateInEdition, row: RowOf): object {
+  return { plate: row(plate), fate, fromPlate: row(from?.plate), fromEdition: row(from?.edition), by };
+}

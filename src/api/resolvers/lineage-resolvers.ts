@@ -10,53 +10,58 @@ import type {
 } from '../../questions/lineage-answer.ts';
 import type { ApiContext } from '../context.ts';
 import { given } from './given.ts';
-import { loadGrounds, loadLink, rememberRows } from './load.ts';
+import { loadGrounds, type RowOf, rowsAtHand } from './load.ts';
 
 type LineageArgs = { readonly [K in keyof LineageAsked]?: LineageAsked[K] | null } & Pick<LineageAsked, 'of'>;
 
-export async function lineage(_root: unknown, args: LineageArgs, context: ApiContext): Promise<Lineage> {
+/** The answer in the form of the schema. Rows that it brings along are given as they are: thousands of promises cost time. */
+export async function lineage(_root: unknown, args: LineageArgs, context: ApiContext): Promise<object> {
   const answer = await context.questions.lineage(given(args));
-  rememberRows(answer.rows, context);
-  return answer;
+  const row = rowsAtHand(answer.rows, context);
+  return {
+    picture: () => row(answer.of),
+    links: { nodes: () => answer.nodes.map(node => nodeSource(node, row)), steps: () => stepSources(answer, row) },
+    earliest: () => answer.earliest.map(row),
+    latest: () => answer.latest.map(row),
+    contradictions: answer.contradictions,
+    missingLinks: answer.missingLinks.map(link => ({ ...link, claim: () => row(link.claim) })),
+    cut: answer.cut,
+    grounds: answer.grounds,
+  };
 }
 
 export const lineageResolvers = {
-  Lineage: {
-    picture: (answer: Lineage, _args: unknown, context: ApiContext) => loadLink(answer.of, context),
-    links: ({ nodes, steps }: Lineage) => ({ nodes, steps }),
-    earliest: ({ earliest }: Lineage, _args: unknown, context: ApiContext) => loadAll(earliest, context),
-    latest: ({ latest }: Lineage, _args: unknown, context: ApiContext) => loadAll(latest, context),
-  },
-  LineageNode: {
-    record: (node: LineageNode, _args: unknown, context: ApiContext) => loadLink(node.record, context),
-  },
-  LineageAppearance: {
-    appearance: ({ claim }: LineageAppearance, _args: unknown, context: ApiContext) => loadLink(claim, context),
-    edition: ({ edition }: LineageAppearance, _args: unknown, context: ApiContext) => loadLink(edition, context),
-    locator: async ({ claim }: LineageAppearance, _args: unknown, context: ApiContext) => {
-      const row = await loadLink(claim, context);
-      return row?.kind === 'Appearance' ? appearanceLocator(row) : undefined;
-    },
-  },
-  LineageLinks: {
-    steps: ({ steps }: Pick<Lineage, 'steps'>, _args: unknown, context: ApiContext) =>
-      steps.map(step => (step.kind === 'Detail' ? step : loadLink(step.by, context))),
-  },
   LineageStep: {
-    __resolveType: (step: AnyRow | LineageStepTaken) => (step.kind === 'Detail' ? 'DetailStep' : step.kind),
-  },
-  DetailStep: {
-    detail: ({ copy }: LineageStepTaken, _args: unknown, context: ApiContext) => loadLink(copy, context),
-    whole: ({ source }: LineageStepTaken, _args: unknown, context: ApiContext) => loadLink(source, context),
+    __resolveType: (step: AnyRow | { readonly kind: 'DetailStep' }) => step.kind,
   },
   Contradiction: {
     involved: ({ involved }: Contradiction, _args: unknown, context: ApiContext) => loadGrounds(involved, context),
   },
-  MissingLink: {
-    claim: ({ claim }: { readonly claim: string }, _args: unknown, context: ApiContext) => loadLink(claim, context),
-  },
 };
 
-function loadAll(ids: readonly string[], context: ApiContext): readonly Promise<AnyRow | null>[] {
-  return ids.map(id => loadLink(id, context));
+function nodeSource(node: LineageNode, row: RowOf): object {
+  return {
+    ...node,
+    record: row(node.record),
+    appearances: () => node.appearances.map(each => appearanceSource(each, row)),
+  };
+}
+
+function appearanceSource({ claim, edition, published }: LineageAppearance, row: RowOf): object {
+  const appearance = row(claim);
+  const isHere = !(appearance instanceof Promise) && appearance?.kind === 'Appearance';
+  return {
+    appearance,
+    edition: row(edition),
+    published,
+    locator: isHere ? appearanceLocator(appearance) : null,
+  };
+}
+
+function stepSources({ steps }: Lineage, row: RowOf): readonly unknown[] {
+  return steps.map(step => (step.kind === 'Detail' ? detailStep(step, row) : row(step.by)));
+}
+
+function detailStep({ copy, source }: LineageStepTaken, row: RowOf): object {
+  return { kind: 'DetailStep', detail: row(copy), whole: row(source) };
 }

@@ -20,9 +20,14 @@ export async function loadGrounds(ids: readonly string[], context: ApiContext): 
   return rows.filter(row => row !== null);
 }
 
-/** Rows that a question has read are not asked for again in the same request. */
-export function rememberRows(rows: readonly AnyRow[], { loaders }: ApiContext): void {
-  for (const row of rows) loaders.row.prime(row.id, row);
+/** The row of an id: at once if it is at hand. */
+export type RowOf = (id: string | undefined) => AnyRow | null | Promise<AnyRow | null>;
+
+/** Rows that a question has read are not asked for again in the same request, and come without a promise. */
+export function rowsAtHand(rows: readonly AnyRow[], context: ApiContext): RowOf {
+  const known = new Map(rows.map(row => [row.id, row]));
+  for (const row of rows) context.loaders.row.prime(row.id, row);
+  return id => (id === undefined ? null : (known.get(id) ?? loadLink(id, context)));
 }
 
 /** @throws ID_MISTYPED: that is told, since a reader's slip would else look like an answer */

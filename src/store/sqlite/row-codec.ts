@@ -17,7 +17,7 @@ export type WrittenRow = readonly [
   ...values: Cell[],
 ];
 
-/** A row on its way from a reader: kind, id, since, until, values in the order of rowFields. */
+/** A row on its way from a reader: kind, id, since, until, values in the order of rowFields; those without a value at the end may be left out. */
 export type ReadRow = readonly [kind: number, id: string, since: number, until: number | null, ...values: Cell[]];
 
 const numbers = new Map<KindName, number>(kindNames.map((kind, i) => [kind, i]));
@@ -43,12 +43,14 @@ export function encodeRow({ row, isNew, sort, tokens }: PutRow): WrittenRow {
 export function decodeRow(read: ReadRow): Stamped<AnyRow> {
   const kind = kindNames[read[0]]!;
   const row: Record<string, unknown> = { id: read[1], kind };
-  rowFields(kind).forEach(({ name, shape }, i) => {
-    const cell = read[4 + i] as Cell;
+  const fields = rowFields(kind);
+  for (let i = 4; i < read.length; i++) {
+    const cell = read[i] as Cell;
+    const { name, shape } = fields[i - 4]!;
     if (cell !== null) row[name] = decode(cell, shape);
-  });
+  }
   row['since'] = read[2];
-  if (read[3] !== null) row['until'] = read[3];
+  if (typeof read[3] === 'number') row['until'] = read[3];
   return row as unknown as Stamped<AnyRow>;
 }
 

@@ -20,7 +20,7 @@ export async function descentText(answer: Descent, store: GraphStore): Promise<s
       ? 'No edition is recorded.'
       : 'The number says how far down the line an edition stands: 1 descends from none of the others.',
     ...answer.editions.flatMap(edition => ['', ...editionLines(edition, answer, rows)]),
-    ...contradictionsText(answer.contradictions, rows),
+    ...contradictionsText(answer.contradictions, answer.grounds, rows),
     ...(answer.cut ? ['', 'There are more editions than these.'] : []),
     '',
     ...groundsText(answer.grounds),
@@ -29,18 +29,23 @@ export async function descentText(answer: Descent, store: GraphStore): Promise<s
 }
 
 function editionLines(
-  { edition, depth, published, recorded, plates }: DescentEdition,
+  { edition, depth, published, recorded, datesContradict, plates }: DescentEdition,
   answer: Descent,
   rows: NamedRows,
 ): string[] {
-  const own = recorded.lo === published.lo && recorded.hi === published.hi;
+  const isOwn = recorded.lo === published.lo && recorded.hi === published.hi;
+  const own = datesContradict
+    ? ' (by its own dates alone: those linked with them contradict each other)'
+    : isOwn
+      ? ''
+      : ` (by its own dates ${daysText(recorded)})`;
   const from = answer.steps.flatMap(id => {
     const claim = rows.row(id);
     return claim?.kind === 'EditionDescent' && claim.later === edition ? [claim] : [];
   });
   return [
     `${depth + 1}  ${editionText(rows.row(edition)) ?? edition}`,
-    `   published ${daysText(published)}${own ? '' : ` (by its own dates ${daysText(recorded)})`}`,
+    `   published ${daysText(published)}${own}`,
     ...from.flatMap(claim => [
       `   ${claimText(claim, rows.quoted)}`,
       ...evidenceText(claim, rows.quoted).map(line => `       ${line}`),

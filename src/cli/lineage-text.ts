@@ -16,22 +16,26 @@ export async function lineageText(answer: Lineage, store: GraphStore): Promise<s
   const claims = answer.rows.filter(isClaim);
   const rows = await namedRows(store, answer.rows, namedInEvidence(claims));
   const [start, ...others] = answer.nodes;
+  const near = nearOf(answer);
   const sources = sourcesOf(answer);
+  const farther = others.filter(node => !near.wholes.has(node.record) && !near.parts.has(node.record));
+  const isSource = ({ record }: LineageNode) => sources.has(record);
   const sections = [
-    ...(answer.towards === 'COPIES'
-      ? []
-      : [
-          section(
-            'What it comes from',
-            others.filter(n => sources.has(n.record)),
-          ),
-        ]),
+    ...some(
+      'What it is part of',
+      others.filter(({ record }) => near.wholes.has(record)),
+    ),
+    ...some(
+      'Parts of it',
+      others.filter(({ record }) => near.parts.has(record)),
+    ),
+    ...(answer.towards === 'COPIES' ? [] : [section('What it comes from', farther.filter(isSource))]),
     ...(answer.towards === 'SOURCES'
       ? []
       : [
           section(
             'What was made from it',
-            others.filter(n => !sources.has(n.record)),
+            farther.filter(node => !isSource(node)),
           ),
         ]),
   ];
@@ -40,7 +44,7 @@ export async function lineageText(answer: Lineage, store: GraphStore): Promise<s
     ...(start === undefined ? [] : nodeLines(start, answer, rows).slice(1)),
     ...sections.flatMap(({ title, nodes }) => ['', ...sectionLines(title, nodes, answer, rows)]),
     ...endLines(answer, rows),
-    ...contradictionsText(answer.contradictions, rows),
+    ...contradictionsText(answer.contradictions, answer.grounds, rows),
     ...missingLines(answer, rows),
     ...(answer.cut
       ? ['', 'There is more than this: ask for it with --depth (30 steps at most), or from one of these.']
@@ -71,6 +75,21 @@ function sourcesOf({ of, steps, towards }: Lineage): ReadonlySet<string> {
   return found;
 }
 
+/** What the one asked about is part of, and what is part of it. */
+function nearOf({ of, steps }: Lineage): { readonly wholes: ReadonlySet<string>; readonly parts: ReadonlySet<string> } {
+  const details = steps.filter(step => step.kind === 'Detail');
+  const closure = (next: (id: string) => readonly string[]) => {
+    const found = new Set([of]);
+    for (const at of found) for (const id of next(at)) found.add(id);
+    found.delete(of);
+    return found;
+  };
+  return {
+    wholes: closure(id => details.filter(({ copy }) => copy === id).map(({ source }) => source)),
+    parts: closure(id => details.filter(({ source }) => source === id).map(({ copy }) => copy)),
+  };
+}
+
 interface Section {
   readonly title: string;
   readonly nodes: readonly LineageNode[];
@@ -78,6 +97,10 @@ interface Section {
 
 function section(title: string, nodes: readonly LineageNode[]): Section {
   return { title, nodes };
+}
+
+function some(title: string, nodes: readonly LineageNode[]): readonly Section[] {
+  return nodes.length === 0 ? [] : [section(title, nodes)];
 }
 
 function sectionLines(title: string, nodes: readonly LineageNode[], answer: Lineage, rows: NamedRows): string[] {

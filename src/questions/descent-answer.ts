@@ -29,5 +29,7 @@ export interface DescentEdition {
   readonly published: DayRange;
   /** By its own datings alone; reversed where they have no day in common. */
   readonly recorded: DayRange;
+  /** Its dates are linked with some that contradict each other: `published` says no more than `recorded`. */
+  readonly datesContradict: boolean;
   readonly plates: readonly PlateInEdition[];
 }

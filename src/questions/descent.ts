@@ -48,8 +48,8 @@ export async function descent(store: GraphStore, of: string): Promise<Descent> {
     plateClaims(found, descents),
   );
   const listed = order.map(({ id, depth }: EditionInOrder): DescentEdition => {
-    const { linked, recorded } = daysOf(id, 'published');
-    return { edition: id, depth, published: linked, recorded, plates: plates.get(id) ?? [] };
+    const { linked: published, recorded, contradictory: datesContradict } = daysOf(id, 'published');
+    return { edition: id, depth, published, recorded, datesContradict, plates: plates.get(id) ?? [] };
   });
   const ownClaims = listed.flatMap(edition => edition.plates.flatMap(({ by }) => by));
   return {

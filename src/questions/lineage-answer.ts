@@ -45,6 +45,8 @@ export interface LineageNode {
   readonly made: DayRange;
   /** By its own datings alone; reversed where they have no day in common. */
   readonly recorded: DayRange;
+  /** Its dates are linked with some that contradict each other: `made` says no more than `recorded`. */
+  readonly datesContradict: boolean;
   readonly handedness: HandednessFromHere;
   /** Only part of it, or of the one asked about, is meant. */
   readonly inPart: boolean;

@@ -3,7 +3,10 @@ import { dateVariable } from '../domain/descent/date-variable.ts';
 import type { DateContradiction, LinkedDates, LinkedDays } from '../domain/descent/dates-network.ts';
 import type { Contradiction } from './lineage-answer.ts';
 
-export type DaysOf = (of: string, event: 'made' | 'published') => Pick<LinkedDays, 'recorded' | 'linked'>;
+export type DaysOf = (
+  of: string,
+  event: 'made' | 'published',
+) => Pick<LinkedDays, 'recorded' | 'linked' | 'contradictory'>;
 
 /** Days of what the network knows; open for what no claim dates. */
 export function daysIn(dates: LinkedDates): DaysOf {
@@ -11,7 +14,7 @@ export function daysIn(dates: LinkedDates): DaysOf {
   const open: DayRange = {};
   return (of, event) => {
     const variable = dateVariable(of, event);
-    return known.has(variable) ? dates.days(variable) : { recorded: open, linked: open };
+    return known.has(variable) ? dates.days(variable) : { recorded: open, linked: open, contradictory: false };
   };
 }
 

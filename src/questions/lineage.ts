@@ -71,18 +71,17 @@ function answer({ of, towards, found, surroundings, conventions }: Gathered): Li
   return {
     of,
     towards,
-    nodes: members.map(
-      ({ record: { id }, depth, inPart, regionUnknown }: LineageMember): LineageNode => ({
+    nodes: members.map(({ record: { id }, depth, inPart, regionUnknown }: LineageMember): LineageNode => {
+      const { linked: made, recorded, contradictory: datesContradict } = daysOf(id, 'made');
+      return {
         record: id,
         depth,
-        made: daysOf(id, 'made').linked,
-        recorded: daysOf(id, 'made').recorded,
+        ...{ made, recorded, datesContradict },
         handedness: handedness.get(id) ?? 'UNKNOWN',
-        inPart,
-        regionUnknown,
+        ...{ inPart, regionUnknown },
         appearances: appearances.get(id) ?? [],
-      }),
-    ),
+      };
+    }),
     steps: steps.map(({ kind, by, copy, source }) => ({ kind, by, copy, source })),
     ...lineageEnds(pictures, steps, of),
     contradictions: contradictionsIn(lineageCircles(steps), dates, relateHandedness(links).contradictions),

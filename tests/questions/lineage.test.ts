@@ -86,6 +86,28 @@ describe('the pictures of a lineage', () => {
     expect(answer.grounds.conventions.map(({ key }) => key)).toContain('part.overlap');
   });
 
+  test('leave out details that nothing leads to or from, but the one asked about', async () => {
+    const rows = [
+      ...plates('ab'),
+      copied('ab'),
+      detail('idle', 'plate-of-a'),
+      detail('inner', 'detail-of-idle'),
+      detail('used', 'plate-of-a'),
+      copying('used-b', 'detail-of-used', 'plate-of-b'),
+    ];
+    expect((await ask(rows, { of: 'plate-of-a' })).nodes.map(({ record }) => record)).toEqual([
+      'plate-of-a',
+      'detail-of-used',
+      'plate-of-b',
+    ]);
+    expect((await ask(rows, { of: 'detail-of-inner' })).nodes.map(({ record }) => record)).toEqual([
+      'detail-of-inner',
+      'detail-of-idle',
+      'plate-of-a',
+      'plate-of-b',
+    ]);
+  });
+
   test('are cut at a depth, which says so', async () => {
     const rows = [...plates('abc'), copied('ab'), copied('bc')];
     const shallow = await ask(rows, { of: 'plate-of-a', depth: 1 });
@@ -135,7 +157,11 @@ describe('the days of a lineage', () => {
 
   test('a copy of a printed plate cannot be older than the first publication that it is in', async () => {
     const rows = [...printed, dating('a', 'plate-of-a', 'MADE', '1755')];
-    const { contradictions } = await ask(rows, { of: 'plate-of-a' });
+    const { contradictions, nodes: told } = await ask(rows, { of: 'plate-of-a' });
+    expect(told.map(({ made, datesContradict }) => [made, datesContradict])).toEqual([
+      [year(1755), true],
+      [{}, true],
+    ]);
     expect(contradictions.map(({ code, daysShort }) => [code, daysShort])).toEqual([
       ['DATES', year(1760).lo - year(1755).hi],
     ]);

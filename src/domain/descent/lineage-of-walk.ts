@@ -34,10 +34,11 @@ export function lineageOfWalk(
   const graph = lineageGraph(records, claims);
   const sides = towards === 'BOTH' ? (['SOURCES', 'COPIES'] as const) : [towards];
   const reaches = sides.map(side => lineageReach(graph, start, side, limits));
-  const reached = union(reaches.map(reach => reach.records));
+  const all = union(reaches.map(reach => reach.records));
   const isRefused = (step: LineageStep) =>
     reaches.some(({ tried }) => tried.get(step) === false) && !reaches.some(({ tried }) => tried.get(step) === true);
-  const steps = graph.steps.filter(step => reached.has(step.copy) && reached.has(step.source) && !isRefused(step));
+  const possible = graph.steps.filter(step => all.has(step.copy) && all.has(step.source) && !isRefused(step));
+  const { reached, steps } = withoutIdleDetails(all, possible, start);
   const taken = new Set(steps.map(step => step.by));
   const members = records.flatMap(record => {
     const how = reached.get(record.id);
@@ -49,6 +50,24 @@ export function lineageOfWalk(
     claims: claims.filter(claim => taken.has(claim.id)),
     cut: reaches.some(({ cut }) => cut) || frontier.some(id => reached.has(id)),
   };
+}
+
+/** A detail that no step but that to its whole leads to or from says nothing of the lineage of the whole. */
+function withoutIdleDetails(
+  all: ReadonlyMap<string, Reached>,
+  possible: readonly LineageStep[],
+  start: string,
+): { readonly reached: ReadonlyMap<string, Reached>; readonly steps: readonly LineageStep[] } {
+  const reached = new Map(all);
+  let steps = possible;
+  for (;;) {
+    const ends = new Map<string, number>();
+    for (const { copy, source } of steps) for (const id of [copy, source]) ends.set(id, (ends.get(id) ?? 0) + 1);
+    const idle = steps.filter(({ kind, copy }) => kind === 'Detail' && copy !== start && ends.get(copy) === 1);
+    if (idle.length === 0) return { reached, steps };
+    for (const { copy } of idle) reached.delete(copy);
+    steps = steps.filter(step => !idle.includes(step));
+  }
 }
 
 function union(sides: readonly ReadonlyMap<string, Reached>[]): ReadonlyMap<string, Reached> {

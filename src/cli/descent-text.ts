@@ -58,7 +58,7 @@ function editionLines(
 
 const words: Readonly<Record<PlateFate, string>> = {
   WENT_ALONG: 'went along',
-  SAME_SURFACE: 'printed from the same surface',
+  SAME_SURFACE: 'printed from the same surface, or a cast of it',
   COPIED: 'copied',
   NEW: 'joined to no plate of an earlier edition',
   LEFT_OUT: 'said to be left out',

@@ -1,4 +1,5 @@
 import type { LinkedRecords } from '../domain/descent/linked-records.ts';
+import { deepestWalk } from '../domain/descent/walk-steps.ts';
 import type { ClaimOf, RecordOf } from '../domain/model/row.ts';
 import type { GraphStore, Via } from '../store/graph-store.ts';
 import { FoundRows } from './found-rows.ts';
@@ -20,7 +21,7 @@ const aboutPlates: readonly Via[] = [
   { kind: 'Copying', name: 'copy' },
 ];
 
-/** Asks the store four times, however much there is. */
+/** Asks the store five times, however much there is. */
 export async function descentSurroundings(
   store: GraphStore,
   editions: readonly RecordOf<'Edition'>[],
@@ -41,6 +42,15 @@ export async function descentSurroundings(
     store.rows([...plates, ...found.missing(editions.map(edition => edition.work))]),
   ]);
   found.take([...about.flat(), ...rows]);
+  const surfaces = found.claims().flatMap(claim => (claim.kind === 'PrintedFrom' ? [claim.matrix] : []));
+  const cast = await store.walk({
+    from: [...new Set(surfaces)],
+    steps: ['Casting'],
+    direction: 'SOURCES',
+    depth: deepestWalk,
+    limit: Math.max(1, 2 * surfaces.length),
+  });
+  found.take([...cast.records, ...cast.claims]);
   found.take(await store.rows(found.missing(found.claims().flatMap(claim => claim.alternativeTo ?? []))));
   return { records: found.records(), claims: found.claims() };
 }

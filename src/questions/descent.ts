@@ -78,6 +78,7 @@ function plateClaims({ claims }: DescentFound, descents: readonly ClaimOf<'Editi
     descents,
     appearances: ofKind(counted, 'Appearance'),
     printings: ofKind(counted, 'PrintedFrom'),
+    castings: ofKind(counted, 'Casting'),
     copyings: ofKind(counted, 'Copying'),
   };
 }

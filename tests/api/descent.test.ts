@@ -111,6 +111,6 @@ test('the store is asked as often for many editions as for one', async () => {
   };
   const one = await asked('edition-ferry-sheet');
   expect(await asked('edition-shore-amsterdam-1768')).toEqual(one);
-  expect(one).toEqual(['list', 'rows', 'rows', 'walk', 'linked', 'linked', 'rows', 'rows']);
+  expect(one).toEqual(['list', 'rows', 'rows', 'walk', 'linked', 'linked', 'rows', 'walk', 'rows']);
   expect(await asked('work-shore-pleasures')).toEqual(['list', 'rows', 'rows', 'linked', ...one.slice(3)]);
 });

@@ -5,7 +5,17 @@ import { descent } from '../../src/questions/descent.ts';
 import type { Descent } from '../../src/questions/descent-answer.ts';
 import { demoStore } from '../support/demo-store.ts';
 import { memoryStore } from '../support/memory-store.ts';
-import { appearance, batchOf, edition, editionDescent, plate, work } from '../support/store-rows.ts';
+import {
+  appearance,
+  batchOf,
+  casting,
+  edition,
+  editionDescent,
+  matrix,
+  plate,
+  printedFrom,
+  work,
+} from '../support/store-rows.ts';
 
 async function ask(rows: readonly AnyRow[], of: string): Promise<Descent> {
   const store = memoryStore();
@@ -101,6 +111,22 @@ test('plates have what became of them, by claims that count', async () => {
     'editiondescent-of-ba',
     'editiondescent-of-cb',
     'editiondescent-of-dc',
+  ]);
+});
+
+test('a plate from a cast of the first surface is joined to the first plate', async () => {
+  const rows = [
+    ...shelf,
+    ...[plate('p'), plate('q'), matrix('m'), matrix('n')],
+    appearance('p-a', 'plate-of-p', 'edition-of-a'),
+    appearance('q-b', 'plate-of-q', 'edition-of-b'),
+    printedFrom('p', 'plate-of-p', 'matrix-of-m'),
+    printedFrom('q', 'plate-of-q', 'matrix-of-n'),
+    casting('n', 'matrix-of-n', 'matrix-of-m'),
+  ];
+  const [, b] = (await ask(rows, 'edition-of-b')).editions;
+  expect(b?.plates.map(({ plate: of, fate, from: before }) => [of, fate, before?.plate])).toEqual([
+    ['plate-of-q', 'SAME_SURFACE', 'plate-of-p'],
   ]);
 });
 

@@ -16,37 +16,40 @@ export interface PlateInEdition {
   readonly by: readonly string[];
 }
 
-/** Claims that count, of some editions and their plates. */
+/** Claims that count, of some editions, their plates and the surfaces of these. */
 export interface PlateClaims {
   readonly descents: readonly ClaimOf<'EditionDescent'>[];
   readonly appearances: readonly ClaimOf<'Appearance'>[];
   readonly printings: readonly ClaimOf<'PrintedFrom'>[];
+  readonly castings: readonly ClaimOf<'Casting'>[];
   readonly copyings: readonly ClaimOf<'Copying'>[];
 }
 
 /**
  * Plates of each edition, by id of the appearance, each with what joins it to a plate of an edition that this one
- * descends from: the surest, in the nearest edition. Then plates of the editions that it descends from directly to which
- * none of its own is joined.
+ * descends from: the surest, in the nearest edition. A cast of a surface is taken as that surface. Then plates of the
+ * editions that it descends from directly to which none of its own is joined.
  */
 export function platesOfEditions(
   editions: readonly string[],
   claims: PlateClaims,
 ): ReadonlyMap<string, readonly PlateInEdition[]> {
-  const { present, absent, descents, printings, copyings } = indexOf(claims);
-  const parentsOf = (edition: string) => [...new Set((descents.get(edition) ?? []).map(({ earlier }) => earlier))];
+  const index = indexOf(claims);
+  const parentsOf = (edition: string) => [
+    ...new Set((index.descents.get(edition) ?? []).map(({ earlier }) => earlier)),
+  ];
   return new Map(
     editions.map(edition => {
-      const own = present.get(edition) ?? [];
-      const earlier = ancestors(edition, parentsOf).flatMap(before => present.get(before) ?? []);
-      const joins = own.map(appearance => joinsOf(appearance, earlier, printings, copyings));
+      const own = index.present.get(edition) ?? [];
+      const earlier = earlierPlates(ancestors(edition, parentsOf), index);
+      const joins = own.map(appearance => joinsOf(appearance, earlier, index));
       const joined = new Set(joins.flat().map(({ from }) => from?.plate));
       const left = new Map(
         parentsOf(edition)
-          .flatMap(parent => present.get(parent) ?? [])
+          .flatMap(parent => index.present.get(parent) ?? [])
           .filter(({ plate }) => !joined.has(plate))
           .toReversed()
-          .map(appearance => [appearance.plate, leftBehind(appearance, absent.get(edition) ?? [])]),
+          .map(appearance => [appearance.plate, leftBehind(appearance, index.absent.get(edition) ?? [])]),
       );
       return [edition, [...joins.map((of, i) => of[0] ?? fresh(own[i]!)), ...[...left.values()].toReversed()]];
     }),
@@ -57,13 +60,13 @@ interface Index {
   readonly present: ReadonlyMap<string, readonly ClaimOf<'Appearance'>[]>;
   readonly absent: ReadonlyMap<string, readonly ClaimOf<'Appearance'>[]>;
   readonly descents: ReadonlyMap<string, readonly ClaimOf<'EditionDescent'>[]>;
-  /** By plate. */
-  readonly printings: ReadonlyMap<string, readonly ClaimOf<'PrintedFrom'>[]>;
   /** By the copy. */
   readonly copyings: ReadonlyMap<string, readonly ClaimOf<'Copying'>[]>;
+  /** Surfaces that a plate was printed from, and those that they were cast from, with the claims that say so. */
+  surfacesOf(plate: string): ReadonlyMap<string, readonly string[]>;
 }
 
-function indexOf({ appearances, descents, printings, copyings }: PlateClaims): Index {
+function indexOf({ appearances, descents, printings, castings, copyings }: PlateClaims): Index {
   const byEdition = (presence: 'PRESENT' | 'ABSENT') =>
     Map.groupBy(
       appearances.filter(claim => claim.presence === presence),
@@ -73,8 +76,29 @@ function indexOf({ appearances, descents, printings, copyings }: PlateClaims): I
     present: byEdition('PRESENT'),
     absent: byEdition('ABSENT'),
     descents: Map.groupBy(descents, claim => claim.later),
-    printings: Map.groupBy(printings, claim => claim.picture),
     copyings: Map.groupBy(copyings, claim => claim.copy),
+    surfacesOf: surfacesBy(
+      Map.groupBy(printings, claim => claim.picture),
+      Map.groupBy(castings, claim => claim.cast),
+    ),
+  };
+}
+
+function surfacesBy(
+  printings: ReadonlyMap<string, readonly ClaimOf<'PrintedFrom'>[]>,
+  castings: ReadonlyMap<string, readonly ClaimOf<'Casting'>[]>,
+): Index['surfacesOf'] {
+  const known = new Map<string, ReadonlyMap<string, readonly string[]>>();
+  return plate => {
+    const before = known.get(plate);
+    if (before !== undefined) return before;
+    const surfaces = new Map<string, readonly string[]>();
+    for (const { id, matrix } of printings.get(plate) ?? []) if (!surfaces.has(matrix)) surfaces.set(matrix, [id]);
+    for (const [surface, by] of surfaces)
+      for (const { id, parent } of castings.get(surface) ?? [])
+        if (!surfaces.has(parent)) surfaces.set(parent, [...by, id]);
+    known.set(plate, surfaces);
+    return surfaces;
   };
 }
 
@@ -86,36 +110,50 @@ function ancestors(edition: string, parentsOf: (edition: string) => readonly str
   return [...seen];
 }
 
-/** All that joins a plate to those of earlier editions, which come nearest first; the surest first, then the nearest. */
+/** Nearest appearance of each plate, and of each surface, in earlier editions. */
+interface EarlierPlates {
+  readonly plates: ReadonlyMap<string, ClaimOf<'Appearance'>>;
+  readonly surfaces: ReadonlyMap<
+    string,
+    { readonly appearance: ClaimOf<'Appearance'>; readonly by: readonly string[] }
+  >;
+}
+
+function earlierPlates(editions: readonly string[], { present, surfacesOf }: Index): EarlierPlates {
+  const plates = new Map<string, ClaimOf<'Appearance'>>();
+  const surfaces = new Map<string, { readonly appearance: ClaimOf<'Appearance'>; readonly by: readonly string[] }>();
+  for (const appearance of editions.flatMap(edition => present.get(edition) ?? [])) {
+    if (plates.has(appearance.plate)) continue;
+    plates.set(appearance.plate, appearance);
+    for (const [surface, by] of surfacesOf(appearance.plate))
+      if (!surfaces.has(surface)) surfaces.set(surface, { appearance, by });
+  }
+  return { plates, surfaces };
+}
+
+/** What joins a plate to those of earlier editions, the surest first. */
 function joinsOf(
   { id, plate }: ClaimOf<'Appearance'>,
-  earlier: readonly ClaimOf<'Appearance'>[],
-  printings: Index['printings'],
-  copyings: Index['copyings'],
+  { plates, surfaces }: EarlierPlates,
+  { copyings, surfacesOf }: Index,
 ): readonly PlateInEdition[] {
-  const join = (fate: PlateFate, before: ClaimOf<'Appearance'>, ...by: readonly string[]): PlateInEdition => ({
+  const join = (fate: PlateFate, before: ClaimOf<'Appearance'>, by: readonly string[]): PlateInEdition => ({
     plate,
     fate,
     from: { plate: before.plate, edition: before.edition },
     by: [id, before.id, ...by],
   });
-  const surfaces = printings.get(plate) ?? [];
-  const sources = copyings.get(plate) ?? [];
-  return [
-    ...earlier.filter(before => before.plate === plate).map(before => join('WENT_ALONG', before)),
-    ...earlier.flatMap(before =>
-      before.plate === plate
-        ? []
-        : surfaces.flatMap(own =>
-            (printings.get(before.plate) ?? [])
-              .filter(({ matrix }) => matrix === own.matrix)
-              .map(other => join('SAME_SURFACE', before, own.id, other.id)),
-          ),
-    ),
-    ...earlier.flatMap(before =>
-      sources.filter(({ source }) => source === before.plate).map(copying => join('COPIED', before, copying.id)),
-    ),
-  ];
+  const same = plates.get(plate);
+  const shared = [...surfacesOf(plate)].flatMap(([surface, by]) => {
+    const other = surfaces.get(surface);
+    if (other === undefined || other.appearance.plate === plate) return [];
+    return [join('SAME_SURFACE', other.appearance, [...new Set([...by, ...other.by])])];
+  });
+  const copied = (copyings.get(plate) ?? []).flatMap(copying => {
+    const before = plates.get(copying.source);
+    return before === undefined ? [] : [join('COPIED', before, [copying.id])];
+  });
+  return [...(same === undefined ? [] : [join('WENT_ALONG', same, [])]), ...shared, ...copied];
 }
 
 function fresh({ id, plate }: ClaimOf<'Appearance'>): PlateInEdition {

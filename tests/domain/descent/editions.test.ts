@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { editionsInOrder } from '../../../src/domain/descent/editions-in-order.ts';
 import { type PlateClaims, platesOfEditions } from '../../../src/domain/descent/editions-plates.ts';
-import { appearance, copying, editionDescent, printedFrom } from '../../support/store-rows.ts';
+import { appearance, casting, copying, editionDescent, printedFrom } from '../../support/store-rows.ts';
 
 const descents = (...pairs: readonly string[]) =>
   pairs.map(pair => editionDescent(pair, `edition-of-${pair[0]}`, `edition-of-${pair[1]}`));
@@ -58,7 +58,7 @@ function descendsFrom(later: string, earlier: string, pairs: readonly string[], 
 describe('plates from edition to edition', () => {
   const inEdition = (plate: string, edition: string, presence: 'PRESENT' | 'ABSENT' = 'PRESENT') =>
     appearance(`${plate}-${edition}`, `plate-of-${plate}`, `edition-of-${edition}`, { presence });
-  const none: PlateClaims = { descents: [], appearances: [], printings: [], copyings: [] };
+  const none: PlateClaims = { descents: [], appearances: [], printings: [], castings: [], copyings: [] };
 
   /** Plates of the last edition, as `plate FATE (plate/edition before)`. */
   function fates(claims: Partial<PlateClaims>, edition = 'y'): string[] {
@@ -86,6 +86,24 @@ describe('plates from edition to edition', () => {
     expect(fates({ appearances, copyings: [copying('ab', 'plate-of-a', 'plate-of-b')] })).toEqual([
       'b NEW',
       'a NOT_KNOWN (a/x)',
+    ]);
+  });
+
+  test('a cast of a surface, and another of the same, are taken as that surface', () => {
+    const appearances = [inEdition('a', 'x'), inEdition('b', 'y')];
+    const printings = [printedFrom('a', 'plate-of-a', 'matrix-of-m'), printedFrom('b', 'plate-of-b', 'matrix-of-n')];
+    const cast = casting('n', 'matrix-of-n', 'matrix-of-m');
+    const both = [casting('n', 'matrix-of-n', 'matrix-of-o'), casting('m', 'matrix-of-m', 'matrix-of-o')];
+    expect(fates({ appearances, printings })).toEqual(['b NEW', 'a NOT_KNOWN (a/x)']);
+    expect(fates({ appearances, printings, castings: [cast] })).toEqual(['b SAME_SURFACE (a/x)']);
+    expect(fates({ appearances, printings, castings: both })).toEqual(['b SAME_SURFACE (a/x)']);
+    const claims = { ...none, descents: descents('yx'), appearances, printings, castings: [cast] };
+    expect(platesOfEditions(['edition-of-y'], claims).get('edition-of-y')![0]!.by).toEqual([
+      'appearance-of-b-y',
+      'appearance-of-a-x',
+      'printedfrom-of-b',
+      'casting-of-n',
+      'printedfrom-of-a',
     ]);
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readImprintPlaces } from '../../../src/domain/conventions/imprint-place-text.ts';
+import { processorTime } from '../../support/processor-time.ts';
 
 const read = (text: string) =>
   readImprintPlaces(text).map(place =>
@@ -75,8 +76,8 @@ describe('places in the words of an imprint', () => {
 
   test('hostile texts are left as they are in little time', () => {
     const texts = ['['.repeat(490), ', '.repeat(240), 'a '.repeat(50_000), `${'London, '.repeat(60)}x`];
-    const start = performance.now();
+    const start = processorTime();
     expect(texts.map(text => readImprintPlaces(text).length)).toEqual([0, 0, 1, 1]);
-    expect(performance.now() - start).toBeLessThan(500);
+    expect(processorTime() - start).toBeLessThan(500);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readUnstructuredImprint } from '../../../src/intake/marcxml/unstructured-imprint.ts';
+import { processorTime } from '../../support/processor-time.ts';
 
 const read = (text: string) => {
   const imprint = readUnstructuredImprint(text);
@@ -127,8 +128,8 @@ describe('an imprint in one string', () => {
       '1800 '.repeat(199),
       `${'1800,'.repeat(199)}x`,
     ];
-    const start = performance.now();
+    const start = processorTime();
     for (const text of texts) readUnstructuredImprint(text);
-    expect(performance.now() - start).toBeLessThan(500);
+    expect(processorTime() - start).toBeLessThan(500);
   });
 });

@@ -3,6 +3,7 @@ import { SaxesParser } from 'saxes';
 import { describe, expect, test } from 'vitest';
 import { drawSvg } from '../../../src/output/draw/draw-svg.ts';
 import type { Drawing } from '../../../src/output/draw/drawing.ts';
+import { processorTime } from '../../support/processor-time.ts';
 import * as drawings from './drawings.ts';
 import { randomDrawing } from './random-drawing.ts';
 
@@ -206,8 +207,8 @@ describe('many', () => {
     [500, 10_000],
     [2000, 40_000],
   ])('%i nodes one by one come to an end', (count, milliseconds) => {
-    const before = performance.now();
+    const before = processorTime();
     expect(drawSvg(family(count), { nodes: 5000, exchanges: 200_000 }).length).toBeGreaterThan(count * 300);
-    expect(performance.now() - before).toBeLessThan(milliseconds);
+    expect(processorTime() - before).toBeLessThan(milliseconds);
   });
 });

@@ -39,7 +39,7 @@ describe('find', () => {
 
   test('gives JSON with the names of the API', async () => {
     expect(await jsonOf(['find', 'ohlsen', ...store])).toEqual({
-      nodes: [{ id: 'agent-peter-ohlsen', kind: 'Agent', match: 'WORDS', label: 'Peter Ohlsen' }],
+      nodes: [{ id: 'agent-peter-ohlsen', kind: 'Agent', match: 'BEGINNING', label: 'Peter Ohlsen' }],
       hasNextPage: false,
       cut: false,
     });

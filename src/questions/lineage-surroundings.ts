@@ -29,14 +29,12 @@ function aboutPictures(members: readonly AnyRecord[], goesThrough: boolean): rea
   ];
 }
 
-function aboutPublications(goesThrough: boolean): readonly Via[] {
-  return [
-    ...dates,
-    { kind: 'EditionDescent', name: 'later' },
-    { kind: 'PartOf', name: 'part' },
-    ...(goesThrough ? [{ kind: 'Imprint', name: 'edition' } as const] : []),
-  ];
-}
+const aboutPublications: readonly Via[] = [
+  ...dates,
+  { kind: 'EditionDescent', name: 'later' },
+  { kind: 'PartOf', name: 'part' },
+  { kind: 'Imprint', name: 'edition' },
+];
 
 /** Asks the store five times, however much there is: what names the pictures, what that names, and what those name. */
 export async function lineageSurroundings(
@@ -57,7 +55,7 @@ export async function lineageSurroundings(
   const states = about.flat().flatMap(row => (row.kind === 'State' ? [row.id] : []));
   const editions = usedRows.flatMap(row => (row?.kind === 'Edition' ? [row.id] : []));
   const [aboutThose, rows] = await Promise.all([
-    store.linked([...new Set([...publications, ...editions, ...states])], aboutPublications(goesThrough)),
+    store.linked([...new Set([...publications, ...editions, ...states])], aboutPublications),
     store.rows(publications),
   ]);
   found.take([...aboutThose.flat(), ...rows]);

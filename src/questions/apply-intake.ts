@@ -9,8 +9,11 @@ import type { World } from './ports.ts';
 import { resolveNames } from './resolve-names.ts';
 import { identity, reviseBundle } from './revise-bundle.ts';
 
-/** Records of a source that are written together, in one change set. */
-export const batchSize = 1000;
+/**
+ * Records of a source that are written together, in one change set: few enough that what they come to is forgotten
+ * before it counts as long-lived, which is what V8 is slow to tidy.
+ */
+export const batchSize = 250;
 
 export interface IntakeOptions {
   /** Name of the source as read: the same bytes read the same way have the same name, so that a run can be taken up again. */

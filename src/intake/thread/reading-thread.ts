@@ -14,7 +14,7 @@ export type ThreadSays =
 /** Chunks of the input asked for before they are needed. */
 const ahead = 6;
 /** Intentions that are sent together. */
-const together = 50;
+const together = 25;
 
 const port = parentPort;
 invariant(port !== null, 'a reading thread has a parent');

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Intention } from '../../src/intake/intention.ts';
 import { cellRows, delimitedRows } from '../../src/intake/table/delimited-rows.ts';
 import { textLines } from '../../src/intake/table/table-text.ts';
@@ -165,7 +165,12 @@ describeWithData('prints after named artists', 'prints-after', folder => {
   }, 120_000);
 });
 
-describeWithData('books with their pictures', 'books-19c', folder => {
+const describeLong: typeof describeWithData =
+  process.env['LONG_TESTS'] === '1'
+    ? describeWithData
+    : name => describe.skip(`${name}: twenty thousand rows, by npm run test:long`, () => undefined);
+
+describeLong('books with their pictures', 'books-19c', folder => {
   let store: GraphStore;
   const reports = new Map<OutsideTable, IntakeReport>();
   const [first, ...later] = bookPlates;

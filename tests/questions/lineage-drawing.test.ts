@@ -109,11 +109,16 @@ describe('the steps', () => {
       plate('a'),
       plate('b'),
       matrix('m'),
+      plate('c'),
       detail('d', 'plate-of-a'),
+      // Of a detail that nothing follows there is nothing to draw.
+      detail('e', 'plate-of-a'),
       copied('ba', { certainty: 'POSSIBLE', handedness: 'REVERSED' }),
+      copying('cd', 'plate-of-c', 'detail-of-d', { handedness: 'SAME' }),
       printedFrom('am', 'plate-of-a', 'matrix-of-m'),
     ];
     expect(steps(await drawn(rows, 'plate-of-a')).sort()).toEqual([
+      'detail d → plate c copied CERTAIN same',
       'matrix m → plate a printed CERTAIN reverse',
       'plate a → detail d part CERTAIN',
       'plate a → plate b copied POSSIBLE reverse',

@@ -678,15 +678,12 @@ CREATE TABLE edition_window (
 );
 CREATE INDEX edition_window_in_order ON edition_window (profile, class, detail, first, last);
 
--- Derived: how many editions have each window. Each row adds to the others what some changes made of the counts: all
--- profiles, all classes, and so on, all counts, as 32-bit numbers, low byte first. A higher level is older, of one level
--- the lower number; rows of a level are merged, never changed.
+-- Derived: how many editions have each window. Each row adds to those before it what later changes made of the counts:
+-- all profiles, all classes, and so on, all counts, as 32-bit numbers, low byte first. Rows are merged, never changed.
 CREATE TABLE window_tally (
   number INTEGER PRIMARY KEY,
-  level INTEGER NOT NULL,
   numbers BLOB NOT NULL
 );
-CREATE INDEX window_tally_by_level ON window_tally (level, number);
 
 -- Derived: words that records are found by now, folded before they come here, and one word for the kind; rowid is the
 -- key of the node.

@@ -39,4 +39,4 @@ export function locatedPlace(place: RecordOf<'Place'>): LocatedPlace {
 
 /** Places seen lately; by what they are, so that a changed place is another. */
 const places = new Map<string, LocatedPlace>();
-const mostPlaces = 5000;
+const mostPlaces = 50_000;

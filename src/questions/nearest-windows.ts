@@ -40,10 +40,11 @@ export function nearestWindows(
     const first = order.first(columns);
     const second = order.second(columns);
     for (let at = 0; at < first.length; at++) {
-      if (first[at]! > bound[0] || first[at]! < begin[0]) continue;
-      const keys = [first[at]!, second(at)] as const;
-      if (compareKeys(keys, bound) > 0 || compareKeys(keys, begin) < 0) continue;
-      kept.push({ keys, columns, at });
+      const a = first[at]!;
+      if (a > bound[0] || a < begin[0]) continue;
+      const b = second(at);
+      if ((a === bound[0] && b > bound[1]) || (a === begin[0] && b < begin[1])) continue;
+      kept.push({ keys: [a, b], columns, at });
       if (kept.length < limit) continue;
       kept = nearest(kept, begin, wanted);
       bound = kept.at(-1)!.keys;

@@ -1,10 +1,9 @@
-import { civilFromDays } from '../domain/dates/calendar.ts';
-import { openDay } from '../domain/reach/open-day.ts';
 import { reachVerdicts } from '../domain/reach/verdict.ts';
 import { compareText } from '../domain/text/compare.ts';
 import { profileOutlets } from './profile-outlets.ts';
 import type { ReachCounts, VerdictCounts } from './questions.ts';
-import type { JudgedColumns, JudgedWindows } from './reach-windows.ts';
+import type { JudgedWindows } from './reach-windows.ts';
+import { windowDecades } from './window-decades.ts';
 
 /** Editions of each verdict, in the order of `reachVerdicts`. */
 type Tally = number[];
@@ -22,43 +21,50 @@ export function countTallies(judged: JudgedWindows): Required<Pick<ReachCounts, 
 /** An edition of two places counts at each; one whose place is not known counts at `undefined`. */
 function byPlace({ groups, columns }: JudgedWindows): Required<ReachCounts>['byPlace'] {
   const ofProfiles = new Float64Array(groups.profiles.length * reachVerdicts.length);
-  for (const { columns: windows, verdicts } of columns) {
-    for (let at = 0; at < verdicts.length; at++) {
-      ofProfiles[windows.profile[at]! * reachVerdicts.length + verdicts[at]!]! += windows.count[at]!;
-    }
-  }
+  for (const { columns: windows, verdicts } of columns) addCounts(ofProfiles, windows.profile, verdicts, windows.count);
   const { outlets, ofProfile } = profileOutlets(groups);
   const places = new Map<string | undefined, Tally>();
   ofProfile.forEach((numbers, profile) => {
-    const counts = ofProfiles.subarray(profile * reachVerdicts.length, (profile + 1) * reachVerdicts.length);
-    if (counts.every(count => count === 0)) return;
     const named = new Set(numbers.map(number => outlets[number]!.place));
-    for (const place of named.size === 0 ? [undefined] : named) addAll(tallyOf(places, place), counts);
+    for (const place of named.size === 0 ? [undefined] : named) addTally(tallyOf(places, place), ofProfiles, profile);
   });
   return [...places]
     .map(([place, tally]) => ({ place, ...named(tally) }))
+    .filter(counted => sum(counted) > 0)
     .sort((a, b) => sum(b) - sum(a) || compareText(a.place ?? '', b.place ?? ''));
 }
 
 function byDecade({ columns }: JudgedWindows): Required<ReachCounts>['byDecade'] {
-  const decades = new Map<number | undefined, Tally>();
-  for (const each of columns) addDecades(each, decades);
-  return [...decades]
-    .filter(([, tally]) => tally.some(count => count > 0))
+  const tallies = new Map<number | undefined, Tally>();
+  for (const { columns: windows, verdicts } of columns) {
+    const { decades, places } = windowDecades(windows);
+    const ofDecades = new Float64Array(decades.length * reachVerdicts.length);
+    addCounts(ofDecades, places, verdicts, windows.count);
+    decades.forEach((decade, place) => {
+      addTally(tallyOf(tallies, decade), ofDecades, place);
+    });
+  }
+  return [...tallies]
     .map(([decade, tally]) => ({ decade, ...named(tally) }))
+    .filter(counted => sum(counted) > 0)
     .sort((a, b) => (a.decade ?? -Infinity) - (b.decade ?? -Infinity));
 }
 
-function addDecades({ columns, verdicts }: JudgedColumns, decades: Map<number | undefined, Tally>): void {
-  let tally: Tally = [];
-  let day = Number.NaN;
+/** Adds the editions of each window to what its place among `counts` and its verdict say. */
+function addCounts(
+  counts: Float64Array,
+  places: Int32Array | Int16Array,
+  verdicts: Uint8Array,
+  editions: Int32Array,
+): void {
   for (let at = 0; at < verdicts.length; at++) {
-    // Windows of a profile come by their first days.
-    if (columns.first[at] !== day) {
-      day = columns.first[at]!;
-      tally = tallyOf(decades, day === -openDay ? undefined : Math.floor(civilFromDays(day).year / 10) * 10);
-    }
-    tally[verdicts[at]!]! += columns.count[at]!;
+    counts[places[at]! * reachVerdicts.length + verdicts[at]!]! += editions[at]!;
+  }
+}
+
+function addTally(tally: Tally, counts: Float64Array, place: number): void {
+  for (let verdict = 0; verdict < tally.length; verdict++) {
+    tally[verdict]! += counts[place * reachVerdicts.length + verdict]!;
   }
 }
 
@@ -66,12 +72,6 @@ function tallyOf<K>(tallies: Map<K, Tally>, key: K): Tally {
   const tally = tallies.get(key) ?? reachVerdicts.map(() => 0);
   tallies.set(key, tally);
   return tally;
-}
-
-function addAll(tally: Tally, counts: Float64Array): void {
-  counts.forEach((count, verdict) => {
-    tally[verdict]! += count;
-  });
 }
 
 function named([inEveryCase = 0, inSomeCases = 0, inNoCase = 0, contradictory = 0]: readonly number[]): VerdictCounts {

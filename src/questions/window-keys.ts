@@ -11,8 +11,17 @@ export interface ProfileSpan {
 export interface WindowKeys {
   /** By number; more are added as more columns are looked at. */
   readonly all: readonly ProfileSpan[];
-  /** Number of the key of the window at each place; -1 if it ends before it begins. Worked once for the same columns. */
-  of(columns: WindowColumns): Int32Array;
+  /** Worked once for the same columns. */
+  of(columns: WindowColumns): KeyedColumns;
+}
+
+export interface KeyedColumns {
+  /** Number of the key of the window at each place; -1 if it ends before it begins. */
+  readonly keys: Int32Array;
+  /** Keys that are there, each once. */
+  readonly distinct: readonly number[];
+  /** Places of windows that a key may not decide: those with a detail, and those that end before they begin. */
+  readonly apart: readonly number[];
 }
 
 /** The same for as long as the store and the eras are. */
@@ -30,23 +39,28 @@ function makeKeys(grid: readonly Era[]): WindowKeys {
   const starts = eraStarts(grid);
   const all: ProfileSpan[] = [];
   const numbers = new Map<number, number>();
-  const known = new WeakMap<WindowColumns, Int32Array>();
+  const known = new WeakMap<WindowColumns, KeyedColumns>();
   const numberOf = (profile: number, first: number, last: number): number => {
     const name = (profile * grid.length + first) * grid.length + last;
     const number = numbers.get(name) ?? all.push({ profile, first, last }) - 1;
     numbers.set(name, number);
     return number;
   };
-  const keysOf = ({ profile, first, last }: WindowColumns): Int32Array =>
-    first.map((day, at) =>
-      day > last[at]! ? -1 : numberOf(profile[at]!, eraIndex(starts, day), eraIndex(starts, last[at]!)),
-    );
+  const keyed = ({ profile, detail, first, last }: WindowColumns): KeyedColumns => {
+    const apart: number[] = [];
+    const keys = first.map((day, at) => {
+      const isReversed = day > last[at]!;
+      if (isReversed || detail[at] !== 0) apart.push(at);
+      return isReversed ? -1 : numberOf(profile[at]!, eraIndex(starts, day), eraIndex(starts, last[at]!));
+    });
+    return { keys, distinct: [...new Set(keys)].filter(key => key >= 0), apart };
+  };
   return {
     all,
     of: columns => {
-      const keys = known.get(columns) ?? keysOf(columns);
-      known.set(columns, keys);
-      return keys;
+      const found = known.get(columns) ?? keyed(columns);
+      known.set(columns, found);
+      return found;
     },
   };
 }

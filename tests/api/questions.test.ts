@@ -115,6 +115,23 @@ describe('reach', () => {
     expect(reach['grounds']).toMatchObject({ supposed: false, asOf: null, cautions: asked.grounds.cautions });
   });
 
+  test('counts by place are as many as asked for, the largest first, and say how many there are', async () => {
+    const query = (args: string) =>
+      `{ reach(piece: "piece-shore-dish") { counts { places byPlace${args} { place { id } inEveryCase inSomeCases inNoCase contradictory } } } }`;
+    const asked = await questions.reach({ piece: 'piece-shore-dish', page: { first: 0 }, tallies: true });
+    const all = asked.counts.byPlace!.map(({ place, ...counts }) => ({
+      place: place === undefined ? null : { id: place },
+      ...counts,
+    }));
+    expect(all.length).toBeGreaterThan(2);
+    const counts = { places: all.length, byPlace: all };
+    expect(await data(api, query(''))).toEqual({ reach: { counts } });
+    expect(await data(api, query('(first: 2)'))).toEqual({
+      reach: { counts: { ...counts, byPlace: all.slice(0, 2) } },
+    });
+    expect(await codes(api, query('(first: 201)'))).toEqual(['INPUT_INVALID']);
+  });
+
   test('a place that is not recorded is named', async () => {
     const query = '{ reach(at: { placeName: "London" }, by: "1766-06") { target { label } objectDay { first last } } }';
     expect(await data(api, query)).toEqual({

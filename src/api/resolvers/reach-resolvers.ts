@@ -31,7 +31,7 @@ export async function reach(
     ...(at === undefined ? {} : { at: given(at) }),
     ...(filter === undefined ? {} : { filter: given(filter) }),
     page: asksFor(info, 'editions') || asksFor(info, 'counts', 'differOnPage') ? page : { ...page, first: 0 },
-    tallies: asksFor(info, 'counts', 'byPlace') || asksFor(info, 'counts', 'byDecade'),
+    tallies: ['byPlace', 'places', 'byDecade'].some(name => asksFor(info, 'counts', name)),
   };
   const answer = await questions.reach(question, ending.signal);
   return { ...answer, list };
@@ -43,7 +43,9 @@ export const reachResolvers = {
     grounds: (source: ReachSource) => source.grounds,
   },
   ReachCounts: {
-    byPlace: (source: ReachCounts) => source.byPlace ?? [],
+    byPlace: ({ byPlace = [] }: ReachCounts, { first }: { readonly first?: number | null }) =>
+      byPlace.slice(0, pageSize(first)),
+    places: ({ byPlace = [] }: ReachCounts) => byPlace.length,
     byDecade: (source: ReachCounts) => source.byDecade ?? [],
   },
   PlaceVerdicts: {

@@ -6,7 +6,6 @@ import { outletDays } from './outlet-lag.ts';
 import type { Outlet, ReachTarget } from './reach-edition-input.ts';
 import { type Reckoning, reckoningsOf } from './reckonings.ts';
 import { targetCases } from './target-cases.ts';
-import type { LagDays } from './verdict.ts';
 
 /**
  * The days that decide on all editions of the same outlets whose recorded days touch the same eras, however many there
@@ -18,23 +17,23 @@ export interface CutDays {
   readonly some: number;
 }
 
-/** What follows from one outlet. */
-export interface OutletCuts {
-  /** Its cut days for each reckoning. */
-  readonly cuts: readonly CutDays[];
-  /** What each way asks, for each reckoning: what the room of an edition is told from. */
-  readonly limits: readonly (readonly Limits[])[];
-}
-
 export interface EditionCuts {
   readonly reckonings: readonly Reckoning[];
   /** Room is told from the cut days alone: there is one reckoning, and no stay begins or ends. */
   readonly plain: boolean;
-  /** For each span of eras; the span is worked anew each time. */
+  /** What follows from one outlet, for each span of eras. A span is worked anew each time. */
   ofOutlet(outlet: Outlet): (span: EraSpan) => OutletCuts;
+  /** What the ways from one outlet ask, for each reckoning: what the room of an edition is told from. */
+  limitsOf(outlet: Outlet): (span: EraSpan) => OutletLimits;
   /** For editions that came from any of some outlets, one at least. */
   joined(outlets: readonly OutletCuts[]): CutDays;
 }
+
+/** Cut days for each reckoning. */
+export type OutletCuts = readonly CutDays[];
+
+/** Limits of each way for each reckoning. */
+export type OutletLimits = readonly (readonly Limits[])[];
 
 /**
  * Cut days for whom or what is asked about; undefined where its own dates contradict each other.
@@ -51,28 +50,21 @@ export function editionCuts(
   const cases = targetCases(target, conventions);
   if (cases.contradiction !== undefined) return undefined;
   const reckonings = reckoningsOf(cases);
+  const limitsOfOutlet: EditionCuts['limitsOf'] = outlet => {
+    const lags = new Map(target.stays.map(stay => [stay, outletDays(outlet, stay.place, conventions, between)]));
+    return span =>
+      reckonings.map(({ stays, object }) => stays.map(stay => limitsOf(lags.get(stay)!(span), stay, object)));
+  };
   return {
     reckonings,
     plain: reckonings.length === 1 && target.stays.every(({ from, to }) => from === undefined && to === undefined),
     ofOutlet: outlet => {
-      const lagsTo = target.stays.map(stay => outletDays(outlet, stay.place, conventions, between));
-      return span =>
-        cutsOfLags(
-          lagsTo.map(lags => lags(span)),
-          target,
-          reckonings,
-        );
+      const limits = limitsOfOutlet(outlet);
+      return span => limits(span).map(cutsOfWays);
     },
+    limitsOf: limitsOfOutlet,
     joined: outlets => joined(outlets, reckonings),
   };
-}
-
-/** @param lags to each stay of the target */
-function cutsOfLags(lags: readonly LagDays[], target: ReachTarget, reckonings: readonly Reckoning[]): OutletCuts {
-  const limits = reckonings.map(({ stays, object }) =>
-    stays.map(stay => limitsOf(lags[target.stays.indexOf(stay)]!, stay, object)),
-  );
-  return { limits, cuts: limits.map(cutsOfWays) };
 }
 
 function cutsOfWays(ways: readonly Limits[]): CutDays {
@@ -92,7 +84,7 @@ function joined(outlets: readonly OutletCuts[], reckonings: readonly Reckoning[]
   for (let i = 0; i < reckonings.length; i++) {
     let bestEvery = Number.NEGATIVE_INFINITY;
     let bestSome = Number.NEGATIVE_INFINITY;
-    for (const { cuts } of outlets) {
+    for (const cuts of outlets) {
       bestEvery = Math.max(bestEvery, cuts[i]!.every);
       bestSome = Math.max(bestSome, cuts[i]!.some);
     }

@@ -1,4 +1,4 @@
-import type { EditionCuts, OutletCuts } from './edition-cuts.ts';
+import type { EditionCuts, OutletLimits } from './edition-cuts.ts';
 import type { Limits } from './limits.ts';
 import { openDay } from './open-day.ts';
 import type { ReachVerdict } from './verdict.ts';
@@ -12,7 +12,7 @@ import type { ReachVerdict } from './verdict.ts';
  */
 export function editionRoom(
   { reckonings }: EditionCuts,
-  outlets: readonly OutletCuts[],
+  outlets: readonly OutletLimits[],
   verdict: Exclude<ReachVerdict, 'CONTRADICTORY'>,
   first: number,
   last: number,
@@ -42,9 +42,9 @@ interface Room {
 const nowhere: Room = { rank: -1, every: never, some: always };
 
 /** The way that decides a reckoning: of those of the best verdict the one with the most room. */
-function bestOf(outlets: readonly OutletCuts[], reckoning: number, first: number, last: number): Room {
+function bestOf(outlets: readonly OutletLimits[], reckoning: number, first: number, last: number): Room {
   let best = nowhere;
-  for (const { limits } of outlets) {
+  for (const limits of outlets) {
     for (const way of limits[reckoning]!) {
       const room = roomOf(way, first, last);
       if (room.rank > best.rank || (room.rank === best.rank && hasMore(room, best))) best = room;

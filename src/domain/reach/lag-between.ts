@@ -35,7 +35,7 @@ export function lagBetween(
  * The same lag, with the stretches of its route not cut to the window: one object for all windows within the same
  * stretches, so that asking again costs next to nothing.
  */
-export function lagOverEras(
+function lagOverEras(
   from: LocatedPlace | undefined,
   to: LocatedPlace,
   window: DayRange,

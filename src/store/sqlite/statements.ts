@@ -55,9 +55,9 @@ export const sql = {
     'SELECT p.name, w.class, d.text, w.first, w.last FROM edition_window AS w CROSS JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail WHERE w.edition = ?',
   allWindows:
     'SELECT profile, class, detail, first, last, count(*) FROM edition_window GROUP BY profile, class, detail, first, last',
-  insertTally: 'INSERT INTO window_tally (level, numbers) VALUES (?, ?)',
-  talliesOfLevel: 'SELECT number FROM window_tally WHERE level = ? ORDER BY number',
-  talliesInOrder: 'SELECT number FROM window_tally ORDER BY level, number DESC',
+  insertTally: 'INSERT INTO window_tally (numbers) VALUES (?)',
+  newestTallies: 'SELECT number, length(numbers) FROM window_tally ORDER BY number DESC LIMIT 2',
+  talliesInOrder: 'SELECT number FROM window_tally ORDER BY number DESC',
   tallyOfNumber: 'SELECT numbers FROM window_tally WHERE number = ?',
   deleteTally: 'DELETE FROM window_tally WHERE number = ?',
   deleteTalliesBefore: 'DELETE FROM window_tally WHERE number < ?',

@@ -1,17 +1,27 @@
 import { NameTable } from './name-table.ts';
 import type { Prepared } from './prepared.ts';
 import { sql } from './statements.ts';
-import { bytesOfNumbers, mergedNumbers, numbersOfBytes, type WindowRow, windowNumbers } from './window-numbers.ts';
+import {
+  bytesOfNumbers,
+  mergedNumbers,
+  numbersOfBytes,
+  type WindowNumbers,
+  type WindowRow,
+  windowNumbers,
+} from './window-numbers.ts';
 
 /** A window as it crosses to the writer. */
 export type WrittenWindow = readonly [profile: string, dateClass: number, detail: string, first: number, last: number];
 
-/** So many tallies of a level are merged to one of the next: each window is written again a few times in all. */
-const perLevel = 8;
+/**
+ * A tally stays beside a newer one that is this many times smaller; else they are merged. So there are few, they hold
+ * little more than one would that held all, and a window is written again only a few times.
+ */
+const ratio = 4;
 
 /**
  * Writes windows of editions, and tallies how many have each. A tally holds what one change made of the counts, or many
- * changes together: it is never changed, so that what has been read of it stays true.
+ * changes in a row: it is never changed, so that what has been read of it stays true.
  */
 export class WindowWriter {
   readonly #prepared: Prepared;
@@ -45,15 +55,18 @@ export class WindowWriter {
     const numbers = windowNumbers(this.#changes);
     this.#changes = [];
     if (numbers.length === 0) return;
-    this.#prepared.of(sql.insertTally).run(0, bytesOfNumbers(numbers));
-    for (let level = 0; this.#merge(level); ) level++;
+    this.#insert(numbers);
+    for (;;) {
+      const [newest, older] = this.#prepared.all<[number: number, bytes: number]>(sql.newestTallies);
+      if (older === undefined || older[1] >= ratio * newest![1]) return;
+      this.#merge(older[0], newest![0]);
+    }
   }
 
   /** Makes the tallies anew from the windows. */
   remake(): void {
     const numbers = windowNumbers(this.#prepared.all<WindowRow>(sql.allWindows));
-    const { lastInsertRowid } = this.#prepared.of(sql.insertTally).run(0, bytesOfNumbers(numbers));
-    this.#prepared.of(sql.deleteTalliesBefore).run(lastInsertRowid);
+    this.#prepared.of(sql.deleteTalliesBefore).run(this.#insert(numbers));
   }
 
   /** After a write that was taken back. */
@@ -63,15 +76,17 @@ export class WindowWriter {
     this.#changes = [];
   }
 
-  /** True if there were enough of a level. A merged tally is put in before the others go: numbers are never used again. */
-  #merge(level: number): boolean {
-    const numbers = this.#prepared.all<[number]>(sql.talliesOfLevel, level).map(([number]) => number);
-    if (numbers.length < perLevel) return false;
-    const merged = numbers
-      .map(number => numbersOfBytes(this.#prepared.first<[Uint8Array]>(sql.tallyOfNumber, number)![0]))
-      .reduce(mergedNumbers);
-    this.#prepared.of(sql.insertTally).run(level + 1, bytesOfNumbers(merged));
-    for (const number of numbers) this.#prepared.of(sql.deleteTally).run(number);
-    return true;
+  /** The merged tally is put in before the others go: numbers are never used again. */
+  #merge(older: number, newer: number): void {
+    this.#insert(mergedNumbers(this.#tally(older), this.#tally(newer)));
+    for (const number of [older, newer]) this.#prepared.of(sql.deleteTally).run(number);
+  }
+
+  #insert(numbers: WindowNumbers): number {
+    return Number(this.#prepared.of(sql.insertTally).run(bytesOfNumbers(numbers)).lastInsertRowid);
+  }
+
+  #tally(number: number): WindowNumbers {
+    return numbersOfBytes(this.#prepared.first<[Uint8Array]>(sql.tallyOfNumber, number)![0]);
   }
 }

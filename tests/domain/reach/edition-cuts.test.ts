@@ -11,7 +11,7 @@ import {
 } from '../../../src/domain/reach/edition-cuts.ts';
 import { editionRoom } from '../../../src/domain/reach/edition-room.ts';
 import { editionVerdicts } from '../../../src/domain/reach/edition-verdicts.ts';
-import { eraSpan } from '../../../src/domain/reach/era-grid.ts';
+import { type EraSpan, eraSpan } from '../../../src/domain/reach/era-grid.ts';
 import type { lagDays } from '../../../src/domain/reach/lag-days.ts';
 import { openDay } from '../../../src/domain/reach/open-day.ts';
 import { usableOutlets } from '../../../src/domain/reach/outlet-lag.ts';
@@ -23,9 +23,12 @@ import { anyEdition, anyTarget } from './any-reach.ts';
 
 const { grid } = routeMapOf(defaultConventions);
 
-function outletCuts(cuts: EditionCuts, { published, outlets }: ReachEdition): readonly OutletCuts[] {
-  const span = eraSpan(grid, published.recorded[0]!);
-  return usableOutlets(outlets).map(outlet => cuts.ofOutlet(outlet)(span));
+function spanOf({ published }: ReachEdition): EraSpan {
+  return eraSpan(grid, published.recorded[0]!);
+}
+
+function outletCuts(cuts: EditionCuts, edition: ReachEdition): readonly OutletCuts[] {
+  return usableOutlets(edition.outlets).map(outlet => cuts.ofOutlet(outlet)(spanOf(edition)));
 }
 
 /** The verdict that cut days give on an edition of one stretch of days, and its room as an order needs it. */
@@ -33,10 +36,11 @@ function byCuts(cuts: EditionCuts | undefined, edition: ReachEdition): readonly 
   const [days] = edition.published.reckoned;
   if (cuts === undefined || days === undefined) return ['CONTRADICTORY'];
   const each = outletCuts(cuts, edition);
+  const limits = usableOutlets(edition.outlets).map(outlet => cuts.limitsOf(outlet)(spanOf(edition)));
   const cut = cuts.joined(each);
   const [first, last] = [days.lo ?? -openDay, days.hi ?? openDay];
   const verdict = verdictBy(cut, first, last);
-  const room = editionRoom(cuts, each, verdict, first, last);
+  const room = editionRoom(cuts, limits, verdict, first, last);
   if (cuts.plain && verdict === 'IN_EVERY_CASE') expect(cut.every - last).toBe(room);
   if (cuts.plain && verdict !== 'IN_EVERY_CASE' && first !== -openDay) expect(cut.some - first).toBe(room);
   return [verdict, room];

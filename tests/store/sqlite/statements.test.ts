@@ -56,8 +56,9 @@ describe('statements of the SQLite engine', () => {
     const used = [...open.used()].filter(text => !filtered.has(text));
     const found = used.flatMap(text => scans(open, text).map(step => `${step}: ${text}`));
     expect(found).toEqual([
+      `SCAN window_tally: ${sql.newestTallies}`,
       `SCAN edition_window USING COVERING INDEX edition_window_in_order: ${sql.allWindows}`,
-      `SCAN window_tally USING COVERING INDEX window_tally_by_level: ${sql.talliesInOrder}`,
+      `SCAN window_tally: ${sql.talliesInOrder}`,
       'SCAN tally: SELECT kind, rows FROM tally',
     ]);
     for (const text of filtered) {

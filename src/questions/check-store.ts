@@ -10,7 +10,7 @@ import { editionWindow, windowLinks } from './edition-window.ts';
 import { checksum } from './export-graph.ts';
 import type { World } from './ports.ts';
 import { WindowCounts } from './window-counts.ts';
-import { windowText } from './window-text.ts';
+import { editionWindowText } from './window-text.ts';
 
 export interface StoreCheck {
   readonly facts: StoreFacts;
@@ -104,8 +104,8 @@ async function wrongDerived(
   editions.forEach((edition, i) => {
     const work = works[i] as RecordOf<'Work'> | undefined;
     const expected = editionWindow(edition, work, claims[i] as readonly AnyClaim[], conventions);
-    const found = stored[i] === undefined ? '(none)' : windowText(stored[i]);
-    const right = windowText(expected);
+    const found = stored[i] === undefined ? '(none)' : editionWindowText(stored[i]);
+    const right = editionWindowText(expected);
     counts.add(rebuild ? expected : stored[i]);
     if (found !== right) {
       faults.push({ id: edition.id, message: `stands among days of publication ${found}, expected ${right}` });

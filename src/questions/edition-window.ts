@@ -2,7 +2,7 @@ import type { Conventions } from '../domain/conventions/conventions.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
 import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
-import type { EditionWindow, Via } from '../store/graph-store.ts';
+import type { EditionTraits, EditionWindow, Via } from '../store/graph-store.ts';
 import { countedAccesses } from './edition-accesses.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf, profileOf } from './edition-outlets.ts';
@@ -17,7 +17,8 @@ export const windowLinks: readonly Via[] = [
 
 /**
  * The window of an edition: where it was brought out and when, as recorded. Where its first and last day do not say all
- * that a verdict rests on, it has a detail that does, and the outermost of its days, to be ordered by.
+ * that a verdict rests on, it has a detail that does, and the outermost of its days, to be ordered by. With it goes what
+ * filters ask.
  */
 export function editionWindow(
   edition: RecordOf<'Edition'>,
@@ -39,5 +40,14 @@ export function editionWindow(
     ...(hasMore ? { detail: windowDetail(datings, accesses) } : {}),
     ...(first === undefined ? {} : { first }),
     ...(last === undefined ? {} : { last }),
+    ...traitsOf(edition, work),
+  };
+}
+
+function traitsOf({ languages, illustrated }: RecordOf<'Edition'>, work: RecordOf<'Work'> | undefined): EditionTraits {
+  return {
+    ...(work?.form === undefined ? {} : { form: work.form }),
+    ...(languages === undefined || languages.length === 0 ? {} : { languages }),
+    ...(illustrated === true ? { illustrated } : {}),
   };
 }

@@ -225,8 +225,17 @@ export interface WindowKey {
   readonly last?: number;
 }
 
-export interface EditionWindow extends WindowKey {
+export interface EditionWindow extends WindowKey, EditionTraits {
   readonly edition: string;
+}
+
+/** What filters ask of an edition and its work. */
+export interface EditionTraits {
+  /** Form of the work. */
+  readonly form?: string;
+  readonly languages?: readonly string[];
+  /** It says that it is; absent: it does not. */
+  readonly illustrated?: true;
 }
 
 export interface EditionWithWindow extends ListPosition {
@@ -261,8 +270,8 @@ export interface WindowColumns {
 }
 
 /**
- * All conditions must hold of the graph as it is now; an absent one does not limit. Claims count that are still said, held
- * and at least possible.
+ * All conditions must hold of the graph as it is now; an absent one does not limit. Form, language and illustration are
+ * those of the window of the edition. Claims count that are still said, held and at least possible.
  */
 export interface EditionFilter {
   /** Form of the work, by SDL name. */

@@ -119,8 +119,15 @@ const windowKey: fc.Arbitrary<WindowKey> = fc.record(
   { requiredKeys: ['profile', 'dateClass'] },
 );
 const editionWindow: fc.Arbitrary<EditionWindow> = fc
-  .tuple(name, windowKey)
-  .map(([n, key]) => ({ edition: `edition-of-${n}`, ...key }));
+  .tuple(
+    name,
+    windowKey,
+    fc.record(
+      { form, languages: fc.uniqueArray(language, { minLength: 1 }), illustrated: fc.constant(true as const) },
+      { requiredKeys: [] },
+    ),
+  )
+  .map(([n, key, traits]) => ({ edition: `edition-of-${n}`, ...key, ...traits }));
 const origin: fc.Arbitrary<Origin> = fc.record({ source: fc.constantFrom('X', 'Y'), key: fc.constantFrom('1', '2') });
 const filter: fc.Arbitrary<EditionFilter> = fc.record(
   {

@@ -31,7 +31,8 @@ describe.each(['memory', 'SQLite'] as const)('the check of a store in %s', engin
     expect((await askStore(store).reach(dish)).counts).not.toEqual(counts);
 
     const { profile } = right!;
-    const message = `stands among days of publication 1770-02-18 to 1770-09-06, ${profile}, IMPRINT, expected 1779-01-01 to 1779-12-31, ${profile}, IMPRINT`;
+    const more = 'IMPRINT, PATTERN_BOOK, de, illustrated';
+    const message = `stands among days of publication 1770-02-18 to 1770-09-06, ${profile}, ${more}, expected 1779-01-01 to 1779-12-31, ${profile}, ${more}`;
     expect((await look(store)).faults).toEqual([{ id: edition, message }]);
     // Looking mends nothing.
     expect((await look(store)).faults).toHaveLength(1);

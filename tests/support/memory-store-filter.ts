@@ -1,17 +1,17 @@
-import type { AnyClaim, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
+import type { AnyClaim, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
 import type { EditionFilter, EditionWindow, WindowKey } from '../../src/store/graph-store.ts';
 
 /** Whether an edition passes a filter; `claims` are those that count. */
 export function passes(
   filter: EditionFilter,
+  window: EditionWindow,
   edition: RecordOf<'Edition'>,
-  itsWork: AnyRow | undefined,
   claims: readonly AnyClaim[],
 ): boolean {
   const { form, language, illustrated, work, place, subject } = filter;
-  if (form !== undefined && (itsWork?.kind !== 'Work' || itsWork.form !== form)) return false;
-  if (language !== undefined && !(edition.languages ?? []).includes(language)) return false;
-  if (illustrated !== undefined && (edition.illustrated ?? false) !== illustrated) return false;
+  if (form !== undefined && window.form !== form) return false;
+  if (language !== undefined && !(window.languages ?? []).includes(language)) return false;
+  if (illustrated !== undefined && (window.illustrated ?? false) !== illustrated) return false;
   if (work !== undefined && edition.work !== work) return false;
   if (place !== undefined) {
     const imprints = claims.filter(claim => claim.kind === 'Imprint' && claim.edition === edition.id);
@@ -32,7 +32,8 @@ function isDepictedWith(edition: RecordOf<'Edition'>, subject: string, claims: r
   );
 }
 
-export function windowInOrder({ edition, profile, dateClass, detail, first, last }: EditionWindow): EditionWindow {
+export function windowInOrder(window: EditionWindow): EditionWindow {
+  const { edition, profile, dateClass, detail, first, last, form, languages, illustrated } = window;
   return {
     edition,
     profile,
@@ -40,6 +41,9 @@ export function windowInOrder({ edition, profile, dateClass, detail, first, last
     ...(detail === undefined ? {} : { detail }),
     ...(first === undefined ? {} : { first }),
     ...(last === undefined ? {} : { last }),
+    ...(form === undefined ? {} : { form }),
+    ...(languages === undefined ? {} : { languages }),
+    ...(illustrated === undefined ? {} : { illustrated }),
   };
 }
 

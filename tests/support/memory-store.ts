@@ -273,7 +273,7 @@ class MemoryStore implements port.GraphStore {
     return [...this.#windows.values()]
       .filter(window => {
         const edition = this.#row(window.edition);
-        return edition?.kind === 'Edition' && passes(filter, edition, this.#row(edition.work), claims);
+        return edition?.kind === 'Edition' && passes(filter, window, edition, claims);
       })
       .sort((a, b) => compareText(a.edition, b.edition));
   }

@@ -1,38 +1,49 @@
-import type { WindowColumns, WindowGroups } from '../graph-store.ts';
+import type { EditionFilter, WindowColumns, WindowGroups } from '../graph-store.ts';
 import type { GroupsFound, KnownGroups } from './reach-reader.ts';
 import { windowColumns } from './window-numbers.ts';
+
+type Tallies = ReadonlyMap<number, WindowColumns>;
+
+/** Filters whose tallies are remembered, beside what is asked without one. */
+const filtersKept = 8;
 
 /** What the near side remembers of groups of windows: it asks only for what is new since. Tallies are never changed. */
 export class GroupsKnown {
   readonly #profiles: string[] = [''];
   readonly #details: string[] = [''];
-  #tallies: ReadonlyMap<number, WindowColumns> = new Map();
+  /** By filter, the last asked last. */
+  readonly #tallies = new Map<string, Tallies>();
 
-  known(): KnownGroups {
+  known(filter: EditionFilter): KnownGroups {
     return {
       profile: this.#profiles.length - 1,
       detail: this.#details.length - 1,
-      tallies: [...this.#tallies.keys()],
+      tallies: [...(this.#tallies.get(nameOf(filter))?.keys() ?? [])],
     };
   }
 
-  /** @param keep whether the tallies are those of all editions, which are asked for again */
-  groups({ changeSet, profiles, details, tallies }: GroupsFound, keep: boolean): WindowGroups {
+  groups(filter: EditionFilter, { changeSet, profiles, details, tallies, isTallied }: GroupsFound): WindowGroups {
     // Two answers may be under way at once: what came with the first comes again with the second.
     for (const [number, name] of profiles) this.#profiles[number] = name;
     for (const [number, text] of details) this.#details[number] = text;
+    const known = this.#tallies.get(nameOf(filter));
     const columns = new Map(
-      tallies.map(([number, found]) => [
-        number,
-        found === undefined ? this.#tallies.get(number)! : windowColumns(found),
-      ]),
+      tallies.map(([number, found]) => [number, found === undefined ? known!.get(number)! : windowColumns(found)]),
     );
-    if (keep) this.#tallies = columns;
-    return {
-      changeSet,
-      profiles: this.#profiles,
-      details: this.#details,
-      columns: [...columns.values()],
-    };
+    if (isTallied) this.#keep(nameOf(filter), columns);
+    return { changeSet, profiles: this.#profiles, details: this.#details, columns: [...columns.values()] };
+  }
+
+  #keep(name: string, tallies: Tallies): void {
+    this.#tallies.delete(name);
+    this.#tallies.set(name, tallies);
+    const filtered = [...this.#tallies.keys()].filter(each => each !== everything);
+    if (filtered.length > filtersKept) this.#tallies.delete(filtered[0]!);
   }
 }
+
+function nameOf({ form, language, illustrated, work, place, subject }: EditionFilter): string {
+  return JSON.stringify([form, language, illustrated, work, place, subject]);
+}
+
+const everything = nameOf({});

@@ -6,8 +6,16 @@ import { type Condition, reachSql, setConditions } from './reach-statements.ts';
 import type { NamedWindowRow } from './reader.ts';
 import { kindNumber } from './row-codec.ts';
 import { sql } from './statements.ts';
-import { numbersOfBytes, type WindowNumbers, type WindowRow, windowNumbers } from './window-numbers.ts';
-import type { WrittenWindow } from './window-writer.ts';
+import { TraitsFilter } from './traits-filter.ts';
+import {
+  numbersOfBytes,
+  type TallyNumbers,
+  type WindowNumbers,
+  type WindowRow,
+  windowNumbers,
+  windowsOfTally,
+} from './window-numbers.ts';
+import type { NamedWindow } from './window-writer.ts';
 
 type Bound = Readonly<Record<string, string | number | null>>;
 /** Ids of editions in some windows after one, in no order, among them the first `limit`. */
@@ -28,32 +36,38 @@ export interface GroupsFound {
   /** Those that are not known, by number. */
   readonly profiles: readonly NumberedName[];
   readonly details: readonly NumberedName[];
-  /** Numbers of the tallies whose counts add up, the newest first, with what they hold where it is not known. */
+  /** Numbers of the tallies whose counts add up, the newest first, with what passes of them where it is not known. */
   readonly tallies: readonly (readonly [number: number, numbers: WindowNumbers | undefined])[];
+  /** They are tallies that are kept, and not counted for this question. */
+  readonly isTallied: boolean;
 }
 
 /** Windows of editions under a filter: what questions about reach count and page. */
 export class ReachReader {
   readonly #prepared: Prepared;
   readonly #keys: KeyCache;
+  readonly #traits: TraitsFilter;
 
   constructor(prepared: Prepared, keys: KeyCache) {
     this.#prepared = prepared;
     this.#keys = keys;
+    this.#traits = new TraitsFilter(prepared);
   }
 
   groups(filter: EditionFilter, known: KnownGroups): GroupsFound {
-    const { conditions, values } = this.#filter(filter);
+    const { conditions, values, passes } = this.#filter(filter);
+    const isTallied = !conditions.some(condition => setConditions.has(condition));
     return {
       changeSet: this.#prepared.first<[number]>(sql.lastChangeSet)![0],
       profiles: this.#prepared.all<NumberedName>(sql.profilesAfter, known.profile),
       details: this.#prepared.all<NumberedName>(sql.detailsAfter, known.detail),
-      tallies: conditions.length === 0 ? this.#tallies(known.tallies) : [[0, this.#counted(conditions, values)]],
+      tallies: isTallied ? this.#tallies(known.tallies, passes) : [[0, this.#counted(conditions, values)]],
+      isTallied,
     };
   }
 
   inWindows(
-    buckets: readonly (readonly WrittenWindow[])[],
+    buckets: readonly (readonly NamedWindow[])[],
     filter: EditionFilter,
     after: string,
     limit: number,
@@ -101,14 +115,14 @@ export class ReachReader {
         .filter(id => compareText(id, after) > 0);
   }
 
-  #tallies(known: readonly number[]): GroupsFound['tallies'] {
+  #tallies(known: readonly number[], passes: Uint8Array | undefined): GroupsFound['tallies'] {
     const isKnown = new Set(known);
     return this.#prepared
       .all<[number]>(sql.talliesInOrder)
-      .map(([number]) => [number, isKnown.has(number) ? undefined : this.#tally(number)]);
+      .map(([number]) => [number, isKnown.has(number) ? undefined : windowsOfTally(this.#tally(number), passes)]);
   }
 
-  #tally(number: number): WindowNumbers {
+  #tally(number: number): TallyNumbers {
     return numbersOfBytes(this.#prepared.first<[Uint8Array]>(sql.tallyOfNumber, number)![0]);
   }
 
@@ -117,7 +131,7 @@ export class ReachReader {
   }
 
   /** The numbers of a window, in the order of its columns; undefined if no edition ever had its profile or detail. */
-  #numbered([profile, dateClass, detail, first, last]: WrittenWindow): Readonly<Record<string, number>> | undefined {
+  #numbered([profile, dateClass, detail, first, last]: NamedWindow): Readonly<Record<string, number>> | undefined {
     const profileNumber = this.#prepared.first<[number]>(sql.profileOfName, profile)?.[0];
     const detailNumber = detail === '' ? 0 : this.#prepared.first<[number]>(sql.detailOfText, detail)?.[0];
     if (profileNumber === undefined || detailNumber === undefined) return undefined;
@@ -125,19 +139,23 @@ export class ReachReader {
   }
 
   /** The conditions of a filter with the values they bind; an id that is not there passes nothing. */
-  #filter(filter: EditionFilter): { readonly conditions: readonly Condition[]; readonly values: Bound } {
+  #filter(filter: EditionFilter): {
+    readonly conditions: readonly Condition[];
+    readonly values: Bound;
+    /** By number of traits; undefined: all pass. */
+    readonly passes: Uint8Array | undefined;
+  } {
+    const passes = this.#traits.passing(filter);
     const values: Record<string, string | number> = {};
-    if (filter.form !== undefined) values['form'] = filter.form;
-    if (filter.language !== undefined) values['language'] = filter.language;
-    if (filter.illustrated !== undefined) values['illustrated'] = filter.illustrated ? 1 : 0;
+    if (passes !== undefined) {
+      values['traits'] = JSON.stringify([...passes.keys()].filter(number => passes[number] === 1));
+    }
     if (filter.work !== undefined) values['work'] = this.#keys.get(filter.work) ?? -1;
     if (filter.place !== undefined) values['place'] = this.#keys.get(filter.place) ?? -1;
     if (filter.subject !== undefined) values['subject'] = filter.subject;
     const conditions = Object.keys(values) as Condition[];
-    return {
-      conditions,
-      values: filter.subject === undefined ? values : { ...values, subjectEnd: `${filter.subject}\u{10ffff}` },
-    };
+    if (filter.subject !== undefined) values['subjectEnd'] = `${filter.subject}\u{10ffff}`;
+    return { conditions, values, passes };
   }
 
   #all<Row extends readonly unknown[]>(text: string, values: Bound): Row[] {

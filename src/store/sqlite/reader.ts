@@ -12,7 +12,7 @@ import { kindNames } from './schema-text.ts';
 import { type FoundWords, SearchReader, type SearchTexts } from './search-reader.ts';
 import { kindSql, linkedSql, now, sql } from './statements.ts';
 import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
-import type { WrittenWindow } from './window-writer.ts';
+import type { NamedWindow } from './window-writer.ts';
 
 export type OriginPair = readonly [key: string, source: string];
 export type NamedWindowRow = readonly [
@@ -21,6 +21,7 @@ export type NamedWindowRow = readonly [
   detail: string | null,
   first: number,
   last: number,
+  traits: string | null,
 ];
 export type ChangeSetRow = readonly [number: number, moment: string, who: string, why: string, batch: string | null];
 export interface FactNumbers {
@@ -131,7 +132,7 @@ export class Reader {
   }
 
   editionsInWindows(
-    buckets: readonly (readonly WrittenWindow[])[],
+    buckets: readonly (readonly NamedWindow[])[],
     filter: EditionFilter,
     after: string,
     limit: number,

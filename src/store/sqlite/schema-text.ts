@@ -133,19 +133,26 @@ CREATE TABLE window_detail (
   text TEXT NOT NULL UNIQUE
 );
 
+-- Derived: what filters ask of editions and their works, as JSON.
+CREATE TABLE window_traits (
+  number INTEGER PRIMARY KEY,
+  text TEXT NOT NULL UNIQUE
+);
+
 -- Derived: recorded days of publication of editions, for questions about reach. Open ends are -1000000000 and 1000000000,
--- the class is a place in its list, detail 0 is none.
+-- the class is a place in its list, detail and traits 0 are none.
 CREATE TABLE edition_window (
   edition INTEGER PRIMARY KEY,
   profile INTEGER NOT NULL,
   class INTEGER NOT NULL,
   detail INTEGER NOT NULL,
   first INTEGER NOT NULL,
-  last INTEGER NOT NULL
+  last INTEGER NOT NULL,
+  traits INTEGER NOT NULL
 );
-CREATE INDEX edition_window_in_order ON edition_window (profile, class, detail, first, last);
+CREATE INDEX edition_window_in_order ON edition_window (profile, class, detail, first, last, traits);
 
--- Derived: how many editions have each window. Each row adds to those before it what later changes made of the counts:
+-- Derived: how many editions have each window and traits. Each row adds to those before it what later changes made of the counts:
 -- all profiles, all classes, and so on, all counts, as 32-bit numbers, low byte first. Rows are merged, never changed.
 CREATE TABLE window_tally (
   number INTEGER PRIMARY KEY,
@@ -158,10 +165,6 @@ CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete
 -- Words of a batch are gathered in memory, and merged more seldom than is usual: takings are large.
 INSERT INTO search (search, rank) VALUES ('hashsize', 67108864);
 INSERT INTO search (search, rank) VALUES ('automerge', 16);
-
--- Derived: what filters ask of editions and works, close together: rows are ten times as wide.
-CREATE INDEX edition_for_filters ON edition (_key, _until, work, illustrated, languages);
-CREATE INDEX work_for_filters ON work (_key, _until, form);
 
 -- Derived: which pictures show what, for filters.
 CREATE INDEX depiction_by_iconclass ON depiction (iconclass) WHERE _until IS NULL;

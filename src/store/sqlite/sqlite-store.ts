@@ -12,7 +12,7 @@ import { kindNames, schemaNumber } from './schema-text.ts';
 import type { FoundWords } from './search-reader.ts';
 import { now } from './statements.ts';
 import type { WalkCall, WalkFound } from './walk-reader.ts';
-import { decodeWindow, encodeWindow } from './window-codec.ts';
+import { decodeWindow, encodeEditionWindow, encodeWindow } from './window-codec.ts';
 import type { StoreCalls } from './worker-client.ts';
 import type { WrittenBatch } from './writer.ts';
 
@@ -118,9 +118,8 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async windowGroups(filter: port.EditionFilter, signal?: AbortSignal): Promise<port.WindowGroups> {
-    const isFiltered = Object.values(filter).some(value => value !== undefined);
-    const found = await this.#askLong<GroupsFound>('windowGroups', [filter, this.#groups.known()], signal);
-    return this.#groups.groups(found, !isFiltered);
+    const found = await this.#askLong<GroupsFound>('windowGroups', [filter, this.#groups.known(filter)], signal);
+    return this.#groups.groups(filter, found);
   }
 
   editionsInWindows(
@@ -256,7 +255,7 @@ function writtenBatch(batch: port.WriteBatch): WrittenBatch {
   return {
     changeSet: [moment, who, why, run ?? null],
     put: batch.put.map(encodeRow),
-    windows: (batch.windows ?? []).map(window => [window.edition, ...encodeWindow(window)]),
+    windows: (batch.windows ?? []).map(window => [window.edition, ...encodeEditionWindow(window)]),
     origins: (batch.origins ?? []).map(o => [o.key, o.source, o.id, o.digest]),
     await: (batch.await ?? []).map(link => [
       link.origin.key,

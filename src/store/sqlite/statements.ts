@@ -48,13 +48,16 @@ export const sql = {
   detailsAfter: 'SELECT number, text FROM window_detail WHERE number > ? ORDER BY number',
   detailOfText: 'SELECT number FROM window_detail WHERE text = ?',
   insertDetail: 'INSERT INTO window_detail (text) VALUES (?)',
+  traitsAfter: 'SELECT number, text FROM window_traits WHERE number > ? ORDER BY number',
+  traitsOfText: 'SELECT number FROM window_traits WHERE text = ?',
+  insertTraits: 'INSERT INTO window_traits (text) VALUES (?)',
   putWindow:
-    'INSERT OR REPLACE INTO edition_window (edition, profile, class, detail, first, last) VALUES (?, ?, ?, ?, ?, ?)',
-  numbersOfWindow: 'SELECT profile, class, detail, first, last FROM edition_window WHERE edition = ?',
+    'INSERT OR REPLACE INTO edition_window (edition, profile, class, detail, first, last, traits) VALUES (?, ?, ?, ?, ?, ?, ?)',
+  numbersOfWindow: 'SELECT profile, class, detail, first, last, traits FROM edition_window WHERE edition = ?',
   windowOf:
-    'SELECT p.name, w.class, d.text, w.first, w.last FROM edition_window AS w CROSS JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail WHERE w.edition = ?',
+    'SELECT p.name, w.class, d.text, w.first, w.last, t.text FROM edition_window AS w CROSS JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail LEFT JOIN window_traits AS t ON t.number = w.traits WHERE w.edition = ?',
   allWindows:
-    'SELECT profile, class, detail, first, last, count(*) FROM edition_window GROUP BY profile, class, detail, first, last',
+    'SELECT profile, class, detail, first, last, traits, count(*) FROM edition_window GROUP BY profile, class, detail, first, last, traits',
   insertTally: 'INSERT INTO window_tally (numbers) VALUES (?)',
   newestTallies: 'SELECT number, length(numbers) FROM window_tally ORDER BY number DESC LIMIT 2',
   talliesInOrder: 'SELECT number FROM window_tally ORDER BY number DESC',

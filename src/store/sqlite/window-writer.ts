@@ -3,15 +3,25 @@ import type { Prepared } from './prepared.ts';
 import { sql } from './statements.ts';
 import {
   bytesOfNumbers,
-  mergedNumbers,
+  mergedTallies,
   numbersOfBytes,
-  type WindowNumbers,
-  type WindowRow,
-  windowNumbers,
+  type TallyNumbers,
+  type TallyRow,
+  tallyNumbers,
 } from './window-numbers.ts';
 
-/** A window as it crosses to the writer. */
-export type WrittenWindow = readonly [profile: string, dateClass: number, detail: string, first: number, last: number];
+/** A window as it crosses to the threads. */
+export type NamedWindow = readonly [profile: string, dateClass: number, detail: string, first: number, last: number];
+
+/** A window of an edition as it crosses to the writer. */
+export type WrittenWindow = readonly [
+  profile: string,
+  dateClass: number,
+  detail: string,
+  first: number,
+  last: number,
+  traits: string,
+];
 
 /**
  * A tally stays beside a newer one that is this many times smaller; else they are merged. So there are few, they hold
@@ -27,21 +37,24 @@ export class WindowWriter {
   readonly #prepared: Prepared;
   readonly #profiles: NameTable;
   readonly #details: NameTable;
-  #changes: WindowRow[] = [];
+  readonly #traits: NameTable;
+  #changes: TallyRow[] = [];
 
   constructor(prepared: Prepared) {
     this.#prepared = prepared;
     this.#profiles = new NameTable(prepared, sql.profileOfName, sql.insertProfile);
     this.#details = new NameTable(prepared, sql.detailOfText, sql.insertDetail);
+    this.#traits = new NameTable(prepared, sql.traitsOfText, sql.insertTraits);
   }
 
-  put(edition: number, [profile, dateClass, detail, first, last]: WrittenWindow): void {
+  put(edition: number, [profile, dateClass, detail, first, last, traits]: WrittenWindow): void {
     const window = [
       this.#profiles.number(profile),
       dateClass,
       detail === '' ? 0 : this.#details.number(detail),
       first,
       last,
+      traits === '' ? 0 : this.#traits.number(traits),
     ] as const;
     const before = this.#prepared.first<typeof window>(sql.numbersOfWindow, edition);
     if (before?.every((number, i) => number === window[i]!) === true) return;
@@ -52,7 +65,7 @@ export class WindowWriter {
 
   /** Tallies what has been put since it was last called: once a change. */
   tally(): void {
-    const numbers = windowNumbers(this.#changes);
+    const numbers = tallyNumbers(this.#changes);
     this.#changes = [];
     if (numbers.length === 0) return;
     this.#insert(numbers);
@@ -65,28 +78,27 @@ export class WindowWriter {
 
   /** Makes the tallies anew from the windows. */
   remake(): void {
-    const numbers = windowNumbers(this.#prepared.all<WindowRow>(sql.allWindows));
+    const numbers = tallyNumbers(this.#prepared.all<TallyRow>(sql.allWindows));
     this.#prepared.of(sql.deleteTalliesBefore).run(this.#insert(numbers));
   }
 
   /** After a write that was taken back. */
   clear(): void {
-    this.#profiles.clear();
-    this.#details.clear();
+    for (const names of [this.#profiles, this.#details, this.#traits]) names.clear();
     this.#changes = [];
   }
 
   /** The merged tally is put in before the others go: numbers are never used again. */
   #merge(older: number, newer: number): void {
-    this.#insert(mergedNumbers(this.#tally(older), this.#tally(newer)));
+    this.#insert(mergedTallies(this.#tally(older), this.#tally(newer)));
     for (const number of [older, newer]) this.#prepared.of(sql.deleteTally).run(number);
   }
 
-  #insert(numbers: WindowNumbers): number {
+  #insert(numbers: TallyNumbers): number {
     return Number(this.#prepared.of(sql.insertTally).run(bytesOfNumbers(numbers)).lastInsertRowid);
   }
 
-  #tally(number: number): WindowNumbers {
+  #tally(number: number): TallyNumbers {
     return numbersOfBytes(this.#prepared.first<[Uint8Array]>(sql.tallyOfNumber, number)![0]);
   }
 }

@@ -148,11 +148,19 @@ export const windowLaws: readonly Law[] = [
     check: async store => {
       await store.write(
         batchOf([work('birds'), edition('a')], {
-          windows: [{ last: 2, first: 1, detail: 'd', dateClass: 'ANNUAL', profile: 'x', edition: 'edition-of-a' }],
+          windows: [
+            {
+              ...{ illustrated: true, languages: ['de', 'fr'], form: 'BOOK', last: 2, first: 1, detail: 'd' },
+              ...{ dateClass: 'ANNUAL', profile: 'x', edition: 'edition-of-a' },
+            },
+          ],
         }),
       );
       const [window] = await store.windowsOf(['edition-of-a']);
-      expect(Object.keys(window!)).toEqual(['edition', 'profile', 'dateClass', 'detail', 'first', 'last']);
+      expect(Object.keys(window!)).toEqual([
+        ...['edition', 'profile', 'dateClass', 'detail', 'first', 'last'],
+        ...['form', 'languages', 'illustrated'],
+      ]);
     },
   },
 ];

@@ -1,6 +1,6 @@
 import { DatabaseSync } from 'node:sqlite';
 import { describe, expect, test } from 'vitest';
-import type { WindowKey } from '../../../src/store/graph-store.ts';
+import type { EditionFilter, EditionTraits, GraphStore, WindowKey } from '../../../src/store/graph-store.ts';
 import { openSqliteStore } from '../../../src/store/sqlite/open.ts';
 import { windowsOfGroups } from '../../support/memory-store-groups.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
@@ -56,27 +56,38 @@ describe('tallies', () => {
       const windows = Array.from({ length: 3 }, () => {
         const detail = pick([undefined, undefined, 'one', 'two']);
         const window = { profile: pick(['london', 'paris', '']), first: pick([1, 2, -5]), last: pick([7, 8]) };
-        return windowOf(`edition-of-${pick(names)}`, { ...window, ...(detail === undefined ? {} : { detail }) });
+        const traits = pick<EditionTraits>([{}, { form: 'BOOK' }, { languages: ['de', 'fr'], illustrated: true }]);
+        const more = detail === undefined ? {} : { detail };
+        return windowOf(`edition-of-${pick(names)}`, { ...window, ...more, ...traits });
       });
       await store.write(batchOf([], { windows }));
-      if (batch % 17 === 0) expect(await groups(store)).toEqual(counted(file));
+      if (batch % 17 === 0) await expectCounted(store, file);
     }
-    expect(await groups(store)).toEqual(counted(file));
+    await expectCounted(store, file);
     await store.close();
   }
 
-  const groups = async (store: Awaited<ReturnType<typeof openSqliteStore>>) =>
-    windowsOfGroups(await store.windowGroups({})).map(([key, count]) => [JSON.stringify(key), count]);
+  const groups = async (store: GraphStore, filter: EditionFilter = {}) =>
+    windowsOfGroups(await store.windowGroups(filter)).map(([key, count]) => [JSON.stringify(key), count]);
+
+  async function expectCounted(store: GraphStore, file: string): Promise<void> {
+    expect(await groups(store)).toEqual(counted(file));
+    expect(await groups(store, { illustrated: true })).toEqual(counted(file, '%illustrated%'));
+    expect(await groups(store, { language: 'fr' })).toEqual(counted(file, '%"fr"%'));
+    expect(await groups(store, { form: 'BOOK' })).toEqual(counted(file, '%BOOK%'));
+    expect(await groups(store, { form: 'ANNUAL' })).toEqual([]);
+  }
 
   /** Counted by SQL from the windows themselves. */
-  function counted(file: string): (readonly [string, number])[] {
+  function counted(file: string, traits = '%'): (readonly [string, number])[] {
     const database = new DatabaseSync(file, { readOnly: true });
     const rows = database
       .prepare(
         `SELECT p.name AS profile, d.text AS detail, w.first, w.last, count(*) AS editions FROM edition_window AS w
-         JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail GROUP BY 1, 2, 3, 4`,
+         JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail
+         LEFT JOIN window_traits AS t ON t.number = w.traits WHERE ifnull(t.text, '') LIKE ? GROUP BY 1, 2, 3, 4`,
       )
-      .all() as unknown as (WindowKey & { detail: string | null; editions: number })[];
+      .all(traits) as unknown as (WindowKey & { detail: string | null; editions: number })[];
     database.close();
     return rows
       .map(({ profile, detail, first, last, editions }) => {

@@ -1,17 +1,18 @@
 import type { EditionCuts, OutletCuts, OutletLimits } from '../domain/reach/edition-cuts.ts';
+import type { EraSpan } from '../domain/reach/era-grid.ts';
 import { usableOutlets } from '../domain/reach/outlet-lag.ts';
 import type { Outlet } from '../domain/reach/reach-edition-input.ts';
 import type { WindowGroups } from '../store/graph-store.ts';
 import { profileOutlets } from './profile-outlets.ts';
-import type { ProfileSpan } from './window-keys.ts';
+import type { WindowKeys } from './window-keys.ts';
 import type { WindowPlaces } from './window-places.ts';
 
-/** Cut days of profiles in spans of eras, for one question. */
+/** Cut days of keys of windows, for one question. */
 export interface ProfileCuts {
-  /** Puts the cut days of a key, by its number, into `every` and `some`. */
-  put(key: ProfileSpan, number: number, every: Float64Array, some: Float64Array): void;
+  /** Puts the cut days of a key into `every` and `some`, at its number. */
+  put(key: number, every: Float64Array, some: Float64Array): void;
   /** What the outlets of the profile ask one by one. */
-  limits(key: ProfileSpan): readonly OutletLimits[];
+  limits(key: number): readonly OutletLimits[];
 }
 
 /** Each outlet is worked once in each span. */
@@ -19,7 +20,7 @@ export function profileCuts(
   groups: WindowGroups,
   { places }: WindowPlaces,
   cuts: EditionCuts,
-  eras: number,
+  { all, spans }: WindowKeys,
 ): ProfileCuts {
   const { outlets, ofProfile } = profileOutlets(groups);
   const located: readonly Outlet[] = [
@@ -27,44 +28,51 @@ export function profileCuts(
     ...usableOutlets([]),
   ];
   const unknown = [outlets.length];
-  const numbersOf = ({ profile }: ProfileSpan): readonly number[] =>
+  const outletsOf = (profile: number): readonly number[] =>
     ofProfile[profile]!.length === 0 ? unknown : ofProfile[profile]!;
-  const ofOutlet = located.map(cuts.ofOutlet);
-  const known: OutletCuts[][] = located.map(() => []);
-  const limitsOf = located.map(outlet => remembered(outlet, cuts));
-  const cutsOf = (number: number, { first, last }: ProfileSpan): OutletCuts =>
-    (known[number]![first * eras + last] ??= ofOutlet[number]!({ first, last }));
-  const isOne = cuts.reckonings.length === 1;
+  const put = cuts.reckonings.length === 1 ? putBest(located, spans, cuts) : putJoined(located, spans, cuts);
   return {
-    put: (key, number, every, some) => {
-      const outlets = numbersOf(key);
-      if (!isOne) {
-        const cut = cuts.joined(outlets.map(outlet => cutsOf(outlet, key)));
-        every[number] = cut.every;
-        some[number] = cut.some;
-        return;
-      }
-      // The same for one reckoning, without making anything: there are tens of thousands of keys.
-      every[number] = some[number] = Number.NEGATIVE_INFINITY;
-      for (let i = 0; i < outlets.length; i++) {
-        const cut = cutsOf(outlets[i]!, key)[0]!;
-        if (cut.every > every[number]!) every[number] = cut.every;
-        if (cut.some > some[number]!) some[number] = cut.some;
-      }
+    put: (key, every, some) => put(key, outletsOf(all[key]!.profile), all[key]!.span, every, some),
+    limits: key => {
+      const { profile, span } = all[key]!;
+      return outletsOf(profile).map(outlet => cuts.limitsOf(located[outlet]!)(spans[span]!));
     },
-    limits: key => numbersOf(key).map(number => limitsOf[number]!(key)),
   };
 }
 
-/** Seldom asked for, and then for few outlets. */
-function remembered(outlet: Outlet, cuts: EditionCuts): (span: ProfileSpan) => OutletLimits {
-  const known = new Map<string, OutletLimits>();
-  let limits: ReturnType<EditionCuts['limitsOf']> | undefined;
-  return ({ first, last }) => {
-    limits ??= cuts.limitsOf(outlet);
-    const name = `${first} ${last}`;
-    const found = known.get(name) ?? limits({ first, last });
-    known.set(name, found);
-    return found;
+type Put = (key: number, outlets: readonly number[], span: number, every: Float64Array, some: Float64Array) => void;
+
+function putJoined(located: readonly Outlet[], spans: readonly EraSpan[], cuts: EditionCuts): Put {
+  const ofOutlet = located.map(cuts.ofOutlet);
+  const known: OutletCuts[][] = located.map(() => []);
+  return (key, outlets, span, every, some) => {
+    const each = outlets.map(outlet => (known[outlet]![span] ??= ofOutlet[outlet]!(spans[span]!)));
+    const cut = cuts.joined(each);
+    every[key] = cut.every;
+    some[key] = cut.some;
+  };
+}
+
+/** The same where there is one reckoning, from numbers alone: there are tens of thousands of keys. */
+function putBest(located: readonly Outlet[], spans: readonly EraSpan[], cuts: EditionCuts): Put {
+  const ofOutlet = located.map(cuts.ofOutlet);
+  const width = spans.length;
+  const everyOf = new Float64Array(located.length * width).fill(Number.NaN);
+  const someOf = new Float64Array(located.length * width);
+  const work = (outlet: number, span: number): void => {
+    const [cut] = ofOutlet[outlet]!(spans[span]!);
+    everyOf[outlet * width + span] = cut!.every;
+    someOf[outlet * width + span] = cut!.some;
+  };
+  return (key, outlets, span, every, some) => {
+    let [bestEvery, bestSome] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (let i = 0; i < outlets.length; i++) {
+      const at = outlets[i]! * width + span;
+      if (Number.isNaN(everyOf[at])) work(outlets[i]!, span);
+      if (everyOf[at]! > bestEvery) bestEvery = everyOf[at]!;
+      if (someOf[at]! > bestSome) bestSome = someOf[at]!;
+    }
+    every[key] = bestEvery;
+    some[key] = bestSome;
   };
 }

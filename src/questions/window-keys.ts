@@ -1,16 +1,16 @@
-import { type Era, eraIndex, eraStarts } from '../domain/reach/era-grid.ts';
+import { type Era, type EraSpan, eraIndex, eraStarts } from '../domain/reach/era-grid.ts';
 import type { WindowColumns, WindowGroups } from '../store/graph-store.ts';
 
-/** What decides on windows alike: a profile, and the first and the last era that their days touch. */
+/** What decides on windows alike: a profile, and the eras that their days touch, by its number. */
 export interface ProfileSpan {
   readonly profile: number;
-  readonly first: number;
-  readonly last: number;
+  readonly span: number;
 }
 
+/** Both lists are by number; more are added as more columns are looked at. */
 export interface WindowKeys {
-  /** By number; more are added as more columns are looked at. */
   readonly all: readonly ProfileSpan[];
+  readonly spans: readonly EraSpan[];
   /** Worked once for the same columns. */
   of(columns: WindowColumns): KeyedColumns;
 }
@@ -38,11 +38,17 @@ const made = new WeakMap<readonly string[], WeakMap<readonly Era[], WindowKeys>>
 function makeKeys(grid: readonly Era[]): WindowKeys {
   const starts = eraStarts(grid);
   const all: ProfileSpan[] = [];
+  const spans: EraSpan[] = [];
   const numbers = new Map<number, number>();
+  const spanNumbers = new Map<number, number>();
   const known = new WeakMap<WindowColumns, KeyedColumns>();
   const numberOf = (profile: number, first: number, last: number): number => {
     const name = (profile * grid.length + first) * grid.length + last;
-    const number = numbers.get(name) ?? all.push({ profile, first, last }) - 1;
+    const known = numbers.get(name);
+    if (known !== undefined) return known;
+    const span = spanNumbers.get(first * grid.length + last) ?? spans.push({ first, last }) - 1;
+    spanNumbers.set(first * grid.length + last, span);
+    const number = all.push({ profile, span }) - 1;
     numbers.set(name, number);
     return number;
   };
@@ -57,6 +63,7 @@ function makeKeys(grid: readonly Era[]): WindowKeys {
   };
   return {
     all,
+    spans,
     of: columns => {
       const found = known.get(columns) ?? keyed(columns);
       known.set(columns, found);

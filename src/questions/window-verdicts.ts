@@ -42,16 +42,16 @@ export function windowVerdicts(
   const { grid } = routeMapOf(conventions);
   const singles = singleWindows(groups, found, named, conventions);
   const keys = windowKeys(groups, grid);
-  const profiles = profileCuts(groups, named, cuts, grid.length);
   const ahead = Int32Array.from(publishedClasses, kind => (kind === 'OTHER' ? 0 : conventions.get(aheadKey(kind))));
   for (const columns of groups.columns) keys.of(columns);
+  const profiles = profileCuts(groups, named, cuts, keys);
   const every = new Float64Array(keys.all.length).fill(Number.NaN);
   const some = new Float64Array(keys.all.length);
 
   return {
     prepare: columns => {
       for (const key of keys.of(columns).distinct) {
-        if (Number.isNaN(every[key])) profiles.put(keys.all[key]!, key, every, some);
+        if (Number.isNaN(every[key])) profiles.put(key, every, some);
       }
     },
     judge: (columns, from, end, verdicts) => {
@@ -72,7 +72,7 @@ export function windowVerdicts(
         if (detail[at] !== 0 && singles.has(columns, at)) return singles.room(columns, at, reachVerdicts[verdict]!);
         const key = numbers[at]!;
         const start = first[at]! - ahead[dateClass[at]!]!;
-        if (!cuts.plain) return roomByWays(cuts, profiles.limits(keys.all[key]!), verdict, start, last[at]!);
+        if (!cuts.plain) return roomByWays(cuts, profiles.limits(key), verdict, start, last[at]!);
         if (verdict === inEvery) return every[key]! - last[at]!;
         return start <= -openDay ? open : some[key]! - start;
       };

@@ -2,30 +2,41 @@ import { buildCommand } from '@stricli/core';
 import { type RecordKindName, recordKindNames, recordKinds } from '../domain/model/kinds.ts';
 import { labelOf } from '../domain/model/label.ts';
 import type { AnyRecord } from '../domain/model/row.ts';
+import type { SearchAnswer, SearchQuestion } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { printJson, withDesk } from './with-desk.ts';
+import { WrongUse } from './wrong-use.ts';
 
 interface FindFlags extends CommonFlags {
   readonly kind?: readonly RecordKindName[];
+  readonly dates?: string;
+  readonly place?: string;
+  readonly subject?: string;
   readonly first: number;
 }
 
+const text = (brief: string, placeholder: string) =>
+  ({ kind: 'parsed', parse: String, optional: true, brief, placeholder }) as const;
+
 export const find = buildCommand<FindFlags, readonly string[], CliContext>({
   docs: {
-    brief: 'Find records by the words of their names, notes and columns',
+    brief: 'Find records by the words of their names, notes and columns, by date, place and subject',
     fullDescription: [
       'Find records by the words of their names, fields, notes and free columns: the whole name first, then its beginning,',
-      'then all words, then some. Accents, case, long s, u/v and i/j make no difference; the last word may be cut short.',
+      'then all words, then some that few records have. Accents, case, long s, u/v and i/j make no difference; the last word',
+      'may be cut short. Keep to kinds, dates, a place or a subject with flags; with flags the words may be left out.',
       '',
       '  platestemma find pleasures of the shore',
       '  platestemma find "net mend" --kind Plate --first 5',
+      '  platestemma find views --dates 1770/1789',
+      '  platestemma find --place place-ellerholm --kind Piece',
+      '  platestemma find --subject 25F3',
     ].join('\n'),
   },
   parameters: {
     positional: {
       kind: 'array',
-      minimum: 1,
       parameter: { parse: String, brief: 'Words to look for', placeholder: 'text' },
     },
     flags: {
@@ -37,33 +48,52 @@ export const find = buildCommand<FindFlags, readonly string[], CliContext>({
         optional: true,
         brief: 'Only records of this kind (may be repeated)',
       },
+      dates: text('Only records with a dating that may lie within these bounds: EDTF, e.g. 1790 or 1770/1789', 'dates'),
+      place: text('Only what was brought out, was made or stayed at this place or within it', 'id'),
+      subject: text('Only what shows this Iconclass notation or a narrower one', 'notation'),
       first: { kind: 'parsed', parse: integer('first', 1, 200), default: '25', brief: 'How many to show' },
     },
   },
   func(flags, ...words) {
+    const asked = question(flags, words);
     return withDesk(this, flags, async desk => {
-      const text = words.join(' ');
-      const answer = await desk.questions.search({ text, kinds: flags.kind ?? [], page: { first: flags.first } });
-      const hits = answer.hits.items.map(({ item }) => item);
-      const records = (await desk.store.rows(hits.map(hit => hit.id))) as readonly AnyRecord[];
-      if (flags.json === true) {
-        printJson(this, {
-          nodes: hits.map((hit, i) => ({ ...hit, label: labelOf(records[i]!) ?? null })),
-          hasNextPage: answer.hits.more,
-          cut: answer.cut,
-        });
-        return;
-      }
-      if (hits.length === 0) this.process.stdout.write(`Nothing found for "${text}".\n`);
-      hits.forEach((hit, i) => {
-        this.process.stdout.write(
-          `${labelOf(records[i]!) ?? '(no name)'}  — ${recordKinds[hit.kind].words.en[0]}\n    ${hit.id}\n`,
-        );
-      });
-      if (answer.hits.more)
-        this.process.stdout.write(`More were found: ask for more with --first, or with more words.\n`);
-      if (answer.cut)
-        this.process.stdout.write(`So much matches that not all of it was looked through; more words find less.\n`);
+      const answer = await desk.questions.search(asked);
+      const records = (await desk.store.rows(answer.hits.items.map(({ item }) => item.id))) as readonly AnyRecord[];
+      if (flags.json === true) printJson(this, answerJson(answer, records));
+      else this.process.stdout.write(answerText(asked, answer, records));
     });
   },
 });
+
+function question({ kind, dates, place, subject, first }: FindFlags, words: readonly string[]): SearchQuestion {
+  const filter = {
+    ...(kind === undefined ? {} : { kinds: kind }),
+    ...(dates === undefined ? {} : { dates }),
+    ...(place === undefined ? {} : { place }),
+    ...(subject === undefined ? {} : { subject }),
+  };
+  if (words.length === 0 && Object.keys(filter).length === 0)
+    throw new WrongUse('expected words to look for, or --kind, --dates, --place or --subject, came none of them');
+  return { ...(words.length === 0 ? {} : { text: words.join(' ') }), ...filter, page: { first } };
+}
+
+function answerJson({ hits, cut }: SearchAnswer, records: readonly AnyRecord[]): unknown {
+  const nodes = hits.items.map(({ item }, i) => ({
+    ...item,
+    match: item.match ?? null,
+    label: labelOf(records[i]!) ?? null,
+  }));
+  return { nodes, hasNextPage: hits.more, cut };
+}
+
+function answerText(asked: SearchQuestion, { hits, cut }: SearchAnswer, records: readonly AnyRecord[]): string {
+  if (hits.items.length === 0)
+    return asked.text === undefined ? 'Nothing found.\n' : `Nothing found for "${asked.text}".\n`;
+  const lines = hits.items.flatMap(({ item }, i) => [
+    `${labelOf(records[i]!) ?? '(no name)'}  — ${recordKinds[item.kind].words.en[0]}`,
+    `    ${item.id}`,
+  ]);
+  if (hits.more) lines.push('More were found: ask for more with --first, or with more words.');
+  if (cut) lines.push('So much matches that not all of it was looked through; more words or flags find less.');
+  return `${lines.join('\n')}\n`;
+}

@@ -1,8 +1,11 @@
+import type { Conventions } from '../domain/conventions/conventions.ts';
+import { slackOf } from '../domain/conventions/slack-of.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { findable } from '../domain/text/findable.ts';
 import type { EditionWindow, GraphStore, PutRow, WriteBatch, WriteReceipt } from '../store/graph-store.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
+import { datedDays } from './dated-days.ts';
 import { editionWindow, windowLinks } from './edition-window.ts';
 
 export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
@@ -15,30 +18,33 @@ export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
 /** The one way in: adds what is derived from the rows (order, tokens, windows of editions) and writes all in one change set. */
 export async function applyChanges(store: GraphStore, proposed: ProposedChanges): Promise<WriteReceipt> {
   const { rows, added, ...batch } = proposed;
+  const conventions = await conventionsInForce(store, rows);
   return store.write({
     ...batch,
-    put: rows.map(row => ({ ...putRow(row), isNew: added.has(row.id) })),
-    windows: await touchedWindows(store, rows, added),
+    put: rows.map(row => ({ ...putRow(row, conventions), isNew: added.has(row.id) })),
+    windows: await touchedWindows(store, rows, added, conventions),
   });
 }
 
 /** A row with what it is ordered and found by. */
-export function putRow(row: AnyRow): PutRow {
-  return isRecordKind(row.kind) ? { row, ...findable(row as AnyRecord) } : { row };
+export function putRow(row: AnyRow, conventions: Conventions): PutRow {
+  if (isRecordKind(row.kind)) return { row, ...findable(row as AnyRecord) };
+  const days = row.kind === 'Dating' ? datedDays(row, slackOf(conventions)) : undefined;
+  return days === undefined ? { row } : { row, days };
 }
 
 async function touchedWindows(
   store: GraphStore,
   rows: readonly AnyRow[],
   added: ReadonlySet<string>,
+  conventions: Conventions,
 ): Promise<readonly EditionWindow[]> {
   const changed = new Map(rows.map(row => [row.id, row]));
   const editions = await touchedEditions(store, rows, added);
   if (editions.length === 0) return [];
-  const [claims, works, conventions] = await Promise.all([
+  const [claims, works] = await Promise.all([
     claimsOfEditions(store, editions, changed, added),
     worksOfEditions(store, editions, changed),
-    conventionsInForce(store, rows),
   ]);
   return editions.map((edition, i) => editionWindow(edition, works.get(edition.work), claims[i]!, conventions));
 }

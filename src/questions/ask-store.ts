@@ -16,7 +16,7 @@ export function askStore(store: GraphStore): Questions {
     descent: of => descent(store, of),
     draw: asked => draw(store, asked),
     lineage: asked => lineage(store, asked),
-    search: asked => search(store, asked),
+    search: (asked, signal) => search(store, asked, signal),
     citation: asked => citation(store, asked),
     history: (id, page) => history(store, id, page),
     changes: page => changes(store, page),

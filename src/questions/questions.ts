@@ -1,6 +1,6 @@
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { RecordKindName } from '../domain/model/kinds.ts';
-import type { ChangeSet, EditionFilter, ListPosition, MatchClass } from '../store/graph-store.ts';
+import type { ChangeSet, EditionFilter, MatchClass, SearchPosition } from '../store/graph-store.ts';
 import type { Descent } from './descent-answer.ts';
 import type { DrawAsked } from './draw-asked.ts';
 import type { ConventionUse, Grounds, Reason } from './grounds.ts';
@@ -26,8 +26,12 @@ export interface Questions {
    * @throws NOT_FOUND, INPUT_INVALID, KIND_MISMATCH, ID_MISTYPED
    */
   draw(asked: DrawAsked): Promise<string>;
-  /** @throws INPUT_INVALID if the text has no letter or digit */
-  search(asked: SearchQuestion): Promise<SearchAnswer>;
+  /**
+   * @param signal of an asker who may stop waiting: rejects with its reason when it is given
+   * @throws INPUT_INVALID if the text has no letter or digit, or there is neither a text nor a filter; DATE_UNREADABLE,
+   *   KIND_MISMATCH, ID_MISTYPED
+   */
+  search(asked: SearchQuestion, signal?: AbortSignal): Promise<SearchAnswer>;
   /** @throws INPUT_INVALID for an unknown style or a record that cannot be cited yet; NOT_FOUND */
   citation(asked: CitationAsked): Promise<Citations>;
   history(id: string, page: PageAsked<number>): Promise<Page<Change, number>>;
@@ -140,25 +144,30 @@ export interface RouteTaken {
   readonly most?: number;
 }
 
+/** A text, a filter (anything else but the page), or both: then both must hold. */
 export interface SearchQuestion {
-  readonly text: string;
+  readonly text?: string;
+  /** Only these kinds; empty: all. */
   readonly kinds?: readonly RecordKindName[];
+  /** EDTF: a dating of the record, of whatever event, has days among these. */
+  readonly dates?: string;
+  /** Id of a place: see `SearchFilter`. */
+  readonly place?: string;
+  /** Iconclass notation: see `SearchFilter`. */
+  readonly subject?: string;
   readonly page: PageAsked<SearchPosition>;
-}
-
-export interface SearchPosition extends ListPosition {
-  readonly match: MatchClass;
 }
 
 export interface SearchHit {
   readonly id: string;
   readonly kind: RecordKindName;
-  readonly match: MatchClass;
+  /** Absent where no text is asked for. */
+  readonly match?: MatchClass;
 }
 
 export interface SearchAnswer {
   readonly hits: Page<SearchHit, SearchPosition>;
-  /** There were more matches of a class than are looked through; a longer text finds fewer. */
+  /** A class on this page, or after its last, had more matches than are looked through; a longer text finds fewer. */
   readonly cut: boolean;
 }
 

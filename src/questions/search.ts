@@ -1,50 +1,68 @@
-import { compareText } from '../domain/text/compare.ts';
 import { foldTokens, sortKey } from '../domain/text/fold.ts';
 import { PlatestemmaError } from '../errors.ts';
-import type { GraphStore, MatchClass, SearchCandidate } from '../store/graph-store.ts';
+import type { GraphStore, SearchText } from '../store/graph-store.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
-import type { SearchAnswer, SearchPosition, SearchQuestion } from './questions.ts';
+import type { SearchAnswer, SearchQuestion } from './questions.ts';
+import { searchFilter } from './search-filter.ts';
 
 /** Longest text that is looked for, in UTF-16 units; convention. */
 const longestText = 500;
 
-const classes: readonly MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
+/** So many records are few, however small the store is; convention. */
+const alwaysFew = 100;
 
 /**
- * Records by the words of their names, fields, notes and columns. Best match class first (the whole name, its beginning,
- * all words, all with the last one begun, some words), then by name, then by id: never by an engine's own score.
+ * Records by the words of their names, fields, notes and columns, by a filter, or by both. Best match class first (the
+ * whole name, its beginning, all words, all with the last one begun, some words), then by name, then by id: never by an
+ * engine's own score. Without a text by name, then by id.
  */
-export async function search(store: GraphStore, asked: SearchQuestion): Promise<SearchAnswer> {
-  const text = asked.text.slice(0, longestText);
-  const tokens = [...new Set(foldTokens(text))];
+export async function search(store: GraphStore, asked: SearchQuestion, signal?: AbortSignal): Promise<SearchAnswer> {
+  const conventions = await conventionsInForce(store);
+  const filter = await searchFilter(store, asked, conventions);
+  if (asked.text === undefined && Object.keys(filter).length === 0) {
+    throw new PlatestemmaError(
+      'INPUT_INVALID',
+      'expected a text to search for, or kinds, dates, a place or a subject to keep to, came none of them',
+    );
+  }
+  const cap = conventions.get('limit.search');
+  const { hits, more, cut } = await store.search(
+    {
+      ...(asked.text === undefined ? {} : { text: await searchText(store, asked.text, cap) }),
+      filter,
+      ...(asked.page.after === undefined ? {} : { after: asked.page.after }),
+      limit: asked.page.first,
+      cap,
+    },
+    signal,
+  );
+  const items = hits.map(({ id, kind, sort, ...match }) => ({
+    item: { id, kind, ...match },
+    position: { ...match, sort, id },
+  }));
+  return { hits: { items, more }, cut };
+}
+
+async function searchText(store: GraphStore, text: string, cap: number): Promise<SearchText> {
+  const part = text.slice(0, longestText);
+  const tokens = onceEach(foldTokens(part));
   if (tokens.length === 0) {
     throw new PlatestemmaError(
       'INPUT_INVALID',
-      `expected a text with at least one letter or digit to search for, came "${asked.text.slice(0, 80)}"`,
+      `expected a text with at least one letter or digit to search for, came "${text.slice(0, 80)}"`,
+      { place: { field: 'text' } },
     );
   }
-  const cap = (await conventionsInForce(store)).get('limit.search');
-  const found = await store.search({ whole: sortKey(text), tokens, kinds: asked.kinds ?? [], cap });
-  const ordered = [...found.candidates].sort(byClassNameAndId);
-  const { after, first } = asked.page;
-  const from = after === undefined ? 0 : firstAfter(ordered, after);
-  return {
-    hits: {
-      items: ordered.slice(from, from + first).map(({ id, kind, match, sort }) => ({
-        item: { id, kind, match },
-        position: { match, sort, id },
-      })),
-      more: from + first < ordered.length,
-    },
-    cut: found.cut,
-  };
+  return { whole: sortKey(part), tokens, few: tokens.length === 1 ? cap : await fewOf(store, cap) };
 }
 
-function firstAfter(ordered: readonly SearchCandidate[], position: SearchPosition): number {
-  const index = ordered.findIndex(candidate => byClassNameAndId(candidate, position) > 0);
-  return index < 0 ? ordered.length : index;
+/** In the order of their last place in the text: the word that may be only begun stays the last. */
+function onceEach(tokens: readonly string[]): readonly string[] {
+  return [...new Set(tokens.toReversed())].reverse();
 }
 
-function byClassNameAndId(a: SearchPosition, b: SearchPosition): number {
-  return classes.indexOf(a.match) - classes.indexOf(b.match) || compareText(a.sort, b.sort) || compareText(a.id, b.id);
+/** A word that more than a tenth of the records have says too little by itself, unless there are few of them. */
+async function fewOf(store: GraphStore, cap: number): Promise<number> {
+  const { records } = await store.facts();
+  return Math.min(cap, Math.max(alwaysFew, Math.floor(records / 10)));
 }

@@ -1,3 +1,4 @@
+import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { WalkStep } from '../domain/descent/walk-steps.ts';
 import type { Basis } from '../domain/model/counted.ts';
 import type { KindName, RecordKindName } from '../domain/model/kinds.ts';
@@ -45,10 +46,11 @@ export interface GraphStore {
   count(kind: RecordKindName): Promise<number>;
 
   /**
-   * Candidates of a search, best class first, each record in its best class only; within a class in order of (sort
-   * key, id), except that a class with more than `cap` candidates gives some `cap` of them and sets `cut`.
+   * Records that pass a filter: by (match class, sort key, id), each in its best class only; without a text by (sort key,
+   * id). WHOLE and BEGINNING are read in their order to the end. Of a class below them that more than `cap` records are in,
+   * those `cap` are ordered that came into the store first, and `cut` says so once the class is come to.
    */
-  search(asked: SearchAsked): Promise<SearchFound>;
+  search(asked: SearchAsked, signal?: AbortSignal): Promise<SearchFound>;
 
   /** Ids of the records taken from the given places, and the digest of what was taken. */
   byOrigin(origins: readonly Origin[]): Promise<readonly (OriginFound | undefined)[]>;
@@ -102,6 +104,9 @@ export interface GraphStore {
 
   /** What each record is ordered by as stored, for `check`; undefined for an id that is not there. */
   sortKeysOf(ids: readonly string[]): Promise<readonly (string | undefined)[]>;
+
+  /** Days that each dating is found by as stored, for `check`; undefined for one without, and for other ids. */
+  datedDaysOf(ids: readonly string[]): Promise<readonly (DayRange | undefined)[]>;
 
   /** Links of an intake that wait for a record that has not come yet, by (source, key) of the record awaited. */
   awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]>;
@@ -180,28 +185,70 @@ export interface ListPosition {
 
 export type Listed = ListPosition;
 
-/** What a text is searched for, already folded. `tokens` is never empty. */
 export interface SearchAsked {
-  /** Sort key of the whole text. */
-  readonly whole: string;
-  readonly tokens: readonly string[];
-  /** Only these kinds; empty: all. */
-  readonly kinds: readonly RecordKindName[];
-  /** Most candidates a class may give. */
+  /** Absent: every record that passes the filter. */
+  readonly text?: SearchText;
+  readonly filter: SearchFilter;
+  /** What follows this place in the order. */
+  readonly after?: SearchPosition;
+  /** Most records of the answer, 0 or more. */
+  readonly limit: number;
+  /** Most records of a class below BEGINNING that are ordered, 1 or more. */
   readonly cap: number;
 }
 
-/** WHOLE: the sort key equals; BEGINNING: it begins with the text; WORDS: all tokens; PREFIX: all, the last as a beginning; SOME: at least one token. */
+/** What is looked for, already folded. */
+export interface SearchText {
+  /** Sort key of the whole text. */
+  readonly whole: string;
+  /** Its words, each once; never empty. */
+  readonly tokens: readonly string[];
+  /** A word that more records have finds none by itself. */
+  readonly few: number;
+}
+
+/**
+ * All conditions must hold of the graph as it is now; an absent one does not limit. Claims count that are still said, held
+ * and at least possible.
+ */
+export interface SearchFilter {
+  /** Only these kinds; empty: all. */
+  readonly kinds?: readonly RecordKindName[];
+  /** A dating of the record, of whatever event, has days among these. */
+  readonly days?: DayRange;
+  /**
+   * Id of a Place. The record is this place or one within it, at any remove; an edition with such a place in an imprint; was
+   * made at one; is an agent or workshop that stayed at one; is attributed to such a workshop; or is a motif of a piece
+   * that was made at one or is attributed to such a workshop.
+   */
+  readonly place?: string;
+  /**
+   * Iconclass notation: the record is depicted with it or a narrower one, which is one that begins with it; an edition also
+   * by its work or a plate present in it, a piece by its motifs.
+   */
+  readonly subject?: string;
+}
+
+/**
+ * WHOLE: the sort key equals; BEGINNING: it begins with the text; WORDS: all tokens; PREFIX: all, the last as a beginning;
+ * SOME: at least one of those tokens that no more than `few` records have, where there are several tokens.
+ */
 export type MatchClass = 'WHOLE' | 'BEGINNING' | 'WORDS' | 'PREFIX' | 'SOME';
 
-export interface SearchCandidate extends ListPosition {
+export interface SearchPosition extends ListPosition {
+  /** Absent where no text is asked for. */
+  readonly match?: MatchClass;
+}
+
+export interface SearchHit extends SearchPosition {
   readonly kind: RecordKindName;
-  readonly match: MatchClass;
 }
 
 export interface SearchFound {
-  readonly candidates: readonly SearchCandidate[];
-  /** A class had more candidates than were given. */
+  readonly hits: readonly SearchHit[];
+  /** There is at least one more after the last. */
+  readonly more: boolean;
+  /** A class that was come to had more records than are ordered. */
   readonly cut: boolean;
 }
 
@@ -337,6 +384,8 @@ export interface PutRow {
   /** Records: sort key of the label ('' if it has none) and tokens by which it is found. Claims: absent. */
   readonly sort?: string;
   readonly tokens?: readonly string[];
+  /** Datings: the days that the date allows; absent where it says none. */
+  readonly days?: DayRange;
 }
 
 export interface WriteReceipt {

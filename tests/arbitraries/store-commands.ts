@@ -2,22 +2,37 @@ import fc from 'fast-check';
 import { claimStepNames, type WalkStep } from '../../src/domain/descent/walk-steps.ts';
 import type { AnyRow, Origin } from '../../src/domain/model/row.ts';
 import { foldTokens, sortKey } from '../../src/domain/text/fold.ts';
-import type { EditionFilter, EditionWindow, GraphStore, WalkAsked, WindowKey } from '../../src/store/graph-store.ts';
+import type {
+  EditionFilter,
+  EditionWindow,
+  GraphStore,
+  SearchAsked,
+  SearchFilter,
+  SearchPosition,
+  WalkAsked,
+  WindowKey,
+} from '../../src/store/graph-store.ts';
 import { windowsOfGroups } from '../support/memory-store-groups.ts';
 import {
   appearance,
+  attribution,
   batchOf,
   casting,
   copying,
+  dating,
   depiction,
   detail,
   edition,
   editionDescent,
   imprint,
+  madeAt,
   matrix,
+  motif,
   place,
   plate,
   printedFrom,
+  stay,
+  thing,
   work,
 } from '../support/store-rows.ts';
 
@@ -48,7 +63,7 @@ const words = fc.constantFrom(
 const ids = fc.constantFrom(
   ...[
     ...['work', 'edition', 'place', 'plate', 'matrix', 'detail'],
-    ...['imprint', 'copying', 'printedfrom', 'depiction', 'appearance'],
+    ...['imprint', 'copying', 'printedfrom', 'depiction', 'appearance', 'dating'],
   ].flatMap(kind => names.map(n => `${kind}-of-${n}`)),
 );
 const asOf = fc.option(fc.nat(8), { nil: undefined });
@@ -62,6 +77,7 @@ const claimBase = fc.record(
 );
 const form = fc.constantFrom('BOOK', 'ANNUAL');
 const language = fc.constantFrom('de', 'fr');
+const date = fc.constantFrom('1790', '1790/..', '../1800', '1788/1792', '1800-02~', '1600');
 const iconclass = fc.constantFrom('2', '25F', '25F3', '25F36', '34B11');
 
 const row: fc.Arbitrary<AnyRow> = fc.oneof(
@@ -84,7 +100,13 @@ const row: fc.Arbitrary<AnyRow> = fc.oneof(
     )
     .map(([n, w, more]) => edition(n, { work: `work-of-${w}`, ...more })),
   fc
-    .tuple(name, fc.record({ latitude: fc.double({ min: -90, max: 90, noNaN: true }) }, { requiredKeys: [] }))
+    .tuple(
+      name,
+      fc.record(
+        { latitude: fc.double({ min: -90, max: 90, noNaN: true }), within: name.map(n => `place-of-${n}`) },
+        { requiredKeys: [] },
+      ),
+    )
     .map(([n, more]) => place(n, more)),
   fc.tuple(name, fc.record({ caption: words })).map(([n, more]) => plate(n, more)),
   fc.tuple(name, name, name, claimBase).map(([n, e, p, more]) => imprint(n, `edition-of-${e}`, `place-of-${p}`, more)),
@@ -106,6 +128,17 @@ const row: fc.Arbitrary<AnyRow> = fc.oneof(
   fc
     .tuple(name, name, name, fc.constantFrom('PRESENT', 'ABSENT'), claimBase)
     .map(([n, p, e, presence, more]) => appearance(n, `plate-of-${p}`, `edition-of-${e}`, { presence, ...more })),
+  fc
+    .tuple(name, fc.constantFrom('plate', 'edition', 'piece'), name, date, claimBase)
+    .map(([n, kind, r, when, more]) => dating(n, `${kind}-of-${r}`, when, more)),
+  fc.tuple(name, name).map(([n, p]) => motif(n, `piece-of-${p}`)),
+  fc.tuple(name, name, name, claimBase).map(([n, w, p, more]) => stay(n, `workshop-of-${w}`, `place-of-${p}`, more)),
+  fc
+    .tuple(name, fc.constantFrom('piece', 'motif'), name, name, claimBase)
+    .map(([n, kind, r, p, more]) => madeAt(n, `${kind}-of-${r}`, `place-of-${p}`, more)),
+  fc
+    .tuple(name, fc.constantFrom('piece', 'plate'), name, name, claimBase)
+    .map(([n, kind, r, w, more]) => attribution(n, `${kind}-of-${r}`, `workshop-of-${w}`, more)),
 );
 
 const windowKey: fc.Arbitrary<WindowKey> = fc.record(
@@ -160,6 +193,40 @@ const walkAsked: fc.Arbitrary<WalkAsked> = fc
   )
   .map(asked => ({ ...asked, steps: asked.steps as readonly WalkStep[] }));
 
+const searchFilter: fc.Arbitrary<SearchFilter> = fc.record(
+  {
+    kinds: fc.subarray(['Work', 'Edition', 'Plate', 'Place'] as const),
+    days: fc.record({ lo: fc.constantFrom(-65743, -62000), hi: fc.constantFrom(-65379, -61000) }, { requiredKeys: [] }),
+    place: name.map(n => `place-of-${n}`),
+    subject: iconclass,
+  },
+  { requiredKeys: [] },
+);
+
+const searchAsked: fc.Arbitrary<SearchAsked> = fc
+  .record(
+    {
+      words,
+      filter: searchFilter,
+      few: fc.nat(4),
+      after: fc.record({
+        match: fc.constantFrom('WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'),
+        sort: words.map(sortKey),
+        id: ids,
+      }),
+      limit: fc.nat(9),
+      cap: fc.integer({ min: 1, max: 9 }),
+    },
+    { requiredKeys: ['filter', 'few', 'limit', 'cap'] },
+  )
+  .map(({ words: text, few, after, ...others }): SearchAsked => {
+    if (text === undefined) return { ...others, ...(after && { after: { sort: after.sort, id: after.id } }) };
+    const tokens = [...new Set(foldTokens(text))];
+    const whole = sortKey(text);
+    const position = after && ({ ...after, ...(after.match === 'WHOLE' && { sort: whole }) } as SearchPosition);
+    return { ...others, text: { whole, tokens, few }, ...(position && { after: position }) };
+  });
+
 /** Most name what is there: a row that names what is not fails the batch, which is worth a try but not always. */
 function writes(): fc.Arbitrary<StoreCommand> {
   const rows = fc.uniqueArray(row, { selector: r => r.id, maxLength: 6 });
@@ -190,7 +257,7 @@ function withNamed(rows: readonly AnyRow[]): AnyRow[] {
   const there = new Set(rows.map(r => r.id));
   const bare = names.flatMap(n => [
     ...[work(n), edition(n, { work: `work-of-${n}` }), place(n), plate(n), matrix(n)],
-    detail(n, `plate-of-${n}`),
+    ...[detail(n, `plate-of-${n}`), thing('Workshop', n), thing('Piece', n), motif(n, `piece-of-${n}`)],
   ]);
   return [...rows, ...bare.filter(r => !there.has(r.id))];
 }
@@ -215,7 +282,7 @@ function questions(): fc.Arbitrary<StoreCommand> {
     ask('walk', fc.tuple(walkAsked)),
     ask('list', fc.tuple(kind, position, limit)),
     ask('count', fc.tuple(kind)),
-    ask('search', fc.tuple(fc.tuple(words, fc.subarray(['Work', 'Edition', 'Plate'] as const)).map(searchFor))),
+    ask('search', fc.tuple(searchAsked)),
     ask('byOrigin', fc.tuple(fc.array(origin, { maxLength: 3 }))),
     ask('byOriginKey', fc.tuple(fc.array(fc.constantFrom('1', '2'), { maxLength: 2 }))),
     ask('originsOf', fc.tuple(lists)),
@@ -236,6 +303,7 @@ function questions(): fc.Arbitrary<StoreCommand> {
     ask('scan', fc.tuple(fc.option(ids, { nil: undefined }), limit)),
     ask('windowsOf', fc.tuple(lists)),
     ask('sortKeysOf', fc.tuple(lists)),
+    ask('datedDaysOf', fc.tuple(lists)),
     ask('awaited', fc.tuple(fc.array(origin, { maxLength: 2 }))),
     ask('checkpoint', fc.tuple(fc.constantFrom('i', 'j'))),
   );
@@ -249,10 +317,6 @@ function ask<Name extends Exclude<keyof GraphStore, 'facts' | 'close' | 'write'>
     says: `${method} ${JSON.stringify(args)}`,
     run: store => (store[method] as (...args: unknown[]) => Promise<unknown>)(...args),
   }));
-}
-
-function searchFor([text, kinds]: readonly [string, readonly ('Work' | 'Edition' | 'Plate')[]]) {
-  return { whole: sortKey(text), tokens: [...new Set(foldTokens(text))], kinds, cap: 100 };
 }
 
 async function groupsInOrder(store: GraphStore, given: EditionFilter): Promise<unknown> {

@@ -10,7 +10,7 @@ describe('wrong use ends with 2 and says what was meant', () => {
     [['fnd', 'x'], 'No command registered for `fnd`, did you mean `find`?'],
     [['ask', 'raech'], 'No command registered for `raech`, did you mean `reach`?'],
     [['find', '--frist', '3', 'x'], 'No flag registered for --frist, did you mean --first?'],
-    [['find'], 'expected <text>, came nothing: --help shows how'],
+    [['find'], 'expected words to look for, or --kind, --dates, --place or --subject, came none of them'],
     [['find', 'x', '--first', '0'], 'expected a whole number from 1 to 200 for --first, came "0"'],
     [
       ['ask', 'reach', '--by', '1790', '--order', 'rom'],

@@ -1,9 +1,9 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { AnyRow } from '../../src/domain/model/row.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
-import type { SearchAnswer, SearchPosition, SearchQuestion } from '../../src/questions/questions.ts';
+import type { SearchAnswer, SearchQuestion } from '../../src/questions/questions.ts';
 import { search } from '../../src/questions/search.ts';
-import type { GraphStore } from '../../src/store/graph-store.ts';
+import type { GraphStore, SearchPosition } from '../../src/store/graph-store.ts';
 import { engines } from '../support/demo-store.ts';
 
 const work = (id: string, ...names: readonly string[]): AnyRow => ({

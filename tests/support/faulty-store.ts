@@ -3,10 +3,18 @@ import type { Fault } from './store-faults/fault.ts';
 import { listFaults } from './store-faults/list-faults.ts';
 import { reachFaults } from './store-faults/reach-faults.ts';
 import { rowFaults } from './store-faults/row-faults.ts';
+import { searchFaults } from './store-faults/search-faults.ts';
 import { walkFaults } from './store-faults/walk-faults.ts';
 import { writeFaults } from './store-faults/write-faults.ts';
 
-export const faults: readonly Fault[] = [...rowFaults, ...listFaults, ...reachFaults, ...walkFaults, ...writeFaults];
+export const faults: readonly Fault[] = [
+  ...rowFaults,
+  ...listFaults,
+  ...searchFaults,
+  ...reachFaults,
+  ...walkFaults,
+  ...writeFaults,
+];
 
 /** A store that has a fault and is right in all else. */
 export function faultyStore(store: GraphStore, { spoil }: Fault): GraphStore {

@@ -1,7 +1,8 @@
+import type { DayRange } from '../../src/domain/dates/day-bounds.ts';
 import { counts } from '../../src/domain/model/counted.ts';
 import { isRecordKind, type RecordKindName } from '../../src/domain/model/kinds.ts';
 import { linksOfKind } from '../../src/domain/model/links.ts';
-import type { AnyClaim, AnyRow, Origin, Stamped } from '../../src/domain/model/row.ts';
+import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../src/domain/model/row.ts';
 import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
@@ -9,7 +10,8 @@ import type * as port from '../../src/store/graph-store.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
 import { groupsOf } from './memory-store-groups.ts';
 import { isValid, rowInOrder, value } from './memory-store-rows.ts';
-import { matchClass, matchClasses } from './memory-store-search.ts';
+import { searchOver } from './memory-store-search.ts';
+import { passesSearch } from './memory-store-search-filter.ts';
 import { walkOver } from './memory-store-walk.ts';
 
 /** The whole port over arrays and maps: slow, obvious, and the truth that other engines are compared with. */
@@ -26,6 +28,7 @@ class MemoryStore implements port.GraphStore {
   readonly #versions = new Map<string, Row[]>();
   /** What each record is ordered and found by now. */
   readonly #findable = new Map<string, { readonly sort: string; readonly tokens: readonly string[] }>();
+  readonly #days = new Map<string, DayRange>();
   #origins: (Origin & port.OriginFound)[] = [];
   readonly #windows = new Map<string, port.EditionWindow>();
   #awaited: port.AwaitedLink[] = [];
@@ -63,20 +66,13 @@ class MemoryStore implements port.GraphStore {
     return this.#listed(kind).length;
   }
 
-  async search(asked: port.SearchAsked): Promise<port.SearchFound> {
-    this.#open();
-    const found: port.SearchCandidate[] = [];
-    for (const [id, { sort, tokens }] of this.#findable) {
-      const kind = this.#row(id)!.kind as RecordKindName;
-      if (asked.kinds.length > 0 && !asked.kinds.includes(kind)) continue;
-      const match = matchClass(asked, sort, tokens);
-      if (match !== undefined) found.push({ id, sort, kind, match });
-    }
-    const classes = matchClasses.map(match => found.filter(candidate => candidate.match === match).sort(bySortAndId));
-    return {
-      candidates: classes.flatMap(candidates => candidates.slice(0, asked.cap)),
-      cut: classes.some(candidates => candidates.length > asked.cap),
-    };
+  async search(asked: port.SearchAsked, signal?: AbortSignal): Promise<port.SearchFound> {
+    this.#open(signal);
+    const all = [...this.#findable].map(([id, found]) => ({ id, kind: this.#record(id).kind, ...found }));
+    const rows = this.#allRows();
+    const graph = { rows, claims: countedClaims(rows), days: this.#days };
+    const those = all.filter(({ id }) => passesSearch(asked.filter, this.#record(id), graph));
+    return searchOver(all, those, asked);
   }
 
   async byOrigin(origins: readonly Origin[]): Promise<readonly (port.OriginFound | undefined)[]> {
@@ -174,6 +170,11 @@ class MemoryStore implements port.GraphStore {
     return ids.map(id => this.#findable.get(id)?.sort);
   }
 
+  async datedDaysOf(ids: readonly string[]) {
+    this.#open();
+    return ids.map(id => this.#days.get(id));
+  }
+
   async awaited(origins: readonly Origin[]): Promise<readonly (readonly port.AwaitedLink[])[]> {
     this.#open();
     return origins.map(origin => this.#awaited.filter(link => sameOrigin(link.origin, origin)));
@@ -241,16 +242,22 @@ class MemoryStore implements port.GraphStore {
     const { moment, who, why, batch } = changeSet;
     const number = this.#changeSets.length + 1;
     this.#changeSets.push({ number, moment, who, why, ...(batch === undefined ? {} : { batch }) });
-    for (const { row, sort, tokens } of put) {
+    for (const { row, sort, tokens, days } of put) {
       const versions = this.#versions.get(row.id) ?? [];
       const closed = versions.map(version => (version.until === undefined ? { ...version, until: number } : version));
       this.#versions.set(row.id, [...closed, { ...rowInOrder(row), since: number }]);
       if (isRecordKind(row.kind)) this.#findable.set(row.id, { sort: sort ?? '', tokens: tokens ?? [] });
+      if (days === undefined) this.#days.delete(row.id);
+      else this.#days.set(row.id, daysInOrder(days));
     }
   }
 
   #row(id: string, view?: port.View): Row | undefined {
     return this.#versions.get(id)?.find(row => isValid(row, view));
+  }
+
+  #record(id: string): AnyRecord {
+    return this.#row(id) as unknown as AnyRecord;
   }
 
   /** Rows valid in a view, by id. */
@@ -269,7 +276,7 @@ class MemoryStore implements port.GraphStore {
 
   /** Windows of the editions that are there and pass a filter, by id. */
   #windowsThatPass(filter: port.EditionFilter): port.EditionWindow[] {
-    const claims = this.#allRows().filter(row => !isRecordKind(row.kind) && counts(row as AnyClaim)) as AnyClaim[];
+    const claims = countedClaims(this.#allRows());
     return [...this.#windows.values()]
       .filter(window => {
         const edition = this.#row(window.edition);
@@ -277,6 +284,14 @@ class MemoryStore implements port.GraphStore {
       })
       .sort((a, b) => compareText(a.edition, b.edition));
   }
+}
+
+function countedClaims(rows: readonly AnyRow[]): readonly AnyClaim[] {
+  return rows.filter((row): row is AnyClaim => !isRecordKind(row.kind) && counts(row as AnyClaim));
+}
+
+function daysInOrder({ lo, hi }: DayRange): DayRange {
+  return { ...(lo === undefined ? {} : { lo }), ...(hi === undefined ? {} : { hi }) };
 }
 
 function awaitedInOrder({ origin, claim, role }: port.AwaitedLink): port.AwaitedLink {

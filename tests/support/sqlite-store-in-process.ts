@@ -15,14 +15,17 @@ export interface InProcess {
   readonly used: () => ReadonlySet<string>;
 }
 
-/** The SQLite engine without its threads: the same statements and the same near side, a hundred times faster to open. */
-export function sqliteStoreInProcess(file: string): InProcess {
+/**
+ * The SQLite engine without its threads: the same statements and the same near side, a hundred times faster to open.
+ * @param gathered see SearchReader: a small number to meet what else only large stores do
+ */
+export function sqliteStoreInProcess(file: string, gathered?: number): InProcess {
   openAndMigrate(file, true).close();
   const database = openToWrite(file);
   database.exec('PRAGMA synchronous = OFF');
   const writer = new Writer(database, file);
   const readers = new DatabaseSync(file, { readOnly: true });
-  const reader = new Reader(readers, file, new Deadline(new Int32Array(2)));
+  const reader = new Reader(readers, file, new Deadline(new Int32Array(2)), gathered);
   const reading = callsOf(readers, (name, args) =>
     reader.within(undefined, () =>
       (reader as unknown as Record<string, (...args: readonly unknown[]) => unknown>)[name]!(...args),

@@ -1,6 +1,8 @@
+import { defaultSlack } from '../../src/domain/dates/slack.ts';
 import { isRecordKind } from '../../src/domain/model/kinds.ts';
 import type { AnyRecord, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
 import { findable } from '../../src/domain/text/findable.ts';
+import { datedDays } from '../../src/questions/dated-days.ts';
 import type { EditionWindow, PutRow, WalkAsked, WriteBatch } from '../../src/store/graph-store.ts';
 
 /** Rows of a small shelf for tests of stores: few words, real kinds. */
@@ -93,6 +95,49 @@ export function editionDescent(
   return { id: `editiondescent-of-${name}`, kind: 'EditionDescent', later, earlier, ...more };
 }
 
+export function motif(name: string, of: string, more: Partial<RecordOf<'Motif'>> = {}): RecordOf<'Motif'> {
+  return { id: `motif-of-${name}`, kind: 'Motif', piece: of, ...more };
+}
+
+/** A record with no fields of its own. */
+export function thing<Kind extends 'Agent' | 'Workshop' | 'Piece' | 'Artwork'>(
+  kind: Kind,
+  name: string,
+): RecordOf<Kind> {
+  return { id: `${kind.toLowerCase()}-of-${name}`, kind } as RecordOf<Kind>;
+}
+
+export function dating(
+  name: string,
+  of: string,
+  date: string,
+  more: Partial<ClaimOf<'Dating'>> = {},
+): ClaimOf<'Dating'> {
+  return { id: `dating-of-${name}`, kind: 'Dating', of, event: 'MADE', date, ...more };
+}
+
+export function stay(name: string, who: string, where: string, more: Partial<ClaimOf<'Stay'>> = {}): ClaimOf<'Stay'> {
+  return { id: `stay-of-${name}`, kind: 'Stay', who, where, ...more };
+}
+
+export function madeAt(
+  name: string,
+  record: string,
+  at: string,
+  more: Partial<ClaimOf<'MadeAt'>> = {},
+): ClaimOf<'MadeAt'> {
+  return { id: `madeat-of-${name}`, kind: 'MadeAt', record, place: at, ...more };
+}
+
+export function attribution(
+  name: string,
+  record: string,
+  agent: string,
+  more: Partial<ClaimOf<'Attribution'>> = {},
+): ClaimOf<'Attribution'> {
+  return { id: `attribution-of-${name}`, kind: 'Attribution', record, agent, role: 'art', ...more };
+}
+
 /** A walk over all steps of pictures to their sources and copies, as far as it goes, unless said otherwise. */
 export function walkFrom(from: readonly string[], more: Partial<WalkAsked> = {}): WalkAsked {
   return {
@@ -120,5 +165,7 @@ export function batchOf(rows: readonly AnyRow[], more: Partial<WriteBatch> = {})
 }
 
 function putOf(row: AnyRow): PutRow {
-  return isRecordKind(row.kind) ? { row, ...findable(row as AnyRecord) } : { row };
+  if (isRecordKind(row.kind)) return { row, ...findable(row as AnyRecord) };
+  const days = row.kind === 'Dating' ? datedDays(row, defaultSlack) : undefined;
+  return days === undefined ? { row } : { row, days };
 }

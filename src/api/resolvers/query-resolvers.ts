@@ -1,18 +1,17 @@
-import type { RecordKindName } from '../../domain/model/kinds.ts';
-import type { AnyRow } from '../../domain/model/row.ts';
 import { PlatestemmaError } from '../../errors.ts';
-import type { CitationFormat, SearchHit, SearchPosition } from '../../questions/questions.ts';
+import type { CitationFormat } from '../../questions/questions.ts';
 import type { ApiContext } from '../context.ts';
-import { type Connection, connection } from '../paging/connection.ts';
+import { connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, largestPage, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
 import { type ClaimsWanted, claimsAbout, claimsOfKinds } from './claims-about.ts';
 import { descent } from './descent-resolvers.ts';
 import { given } from './given.ts';
 import { lineage } from './lineage-resolvers.ts';
-import { isListPosition, listResolvers } from './list-resolvers.ts';
+import { listResolvers } from './list-resolvers.ts';
 import { isId, isRecord, loadAsked, loadLink } from './load.ts';
 import { reach } from './reach-resolvers.ts';
+import { search } from './search-resolver.ts';
 
 interface CitationArgs {
   readonly of: readonly string[];
@@ -82,25 +81,6 @@ async function claims(
   return connection(await claimsAbout(record, args, asked, context), list);
 }
 
-async function search(
-  _root: unknown,
-  args: PageArgs & { text: string; kinds?: readonly RecordKindName[] | null },
-  context: ApiContext,
-): Promise<unknown> {
-  const list = listDigest('search', args);
-  const page = pageAsked(args, list, isSearchPosition);
-  const { text, kinds } = given({ text: args.text, kinds: args.kinds ?? undefined });
-  const { hits, cut } = await context.questions.search({ text, ...(kinds === undefined ? {} : { kinds }), page });
-  const found = connection(hits, list);
-  const rows = await Promise.all(found.nodes.map(hit => loadLink(hit.id, context)));
-  return { ...withRows(found, rows), cut };
-}
-
-function withRows(found: Connection<SearchHit>, rows: readonly (AnyRow | null)[]): object {
-  const edges = found.edges.map((edge, i) => ({ node: rows[i], match: edge.node.match, cursor: edge.cursor }));
-  return { edges, nodes: rows, pageInfo: found.pageInfo };
-}
-
 /** Change sets are counted from 1 without gaps, so that their numbers are the cursors. */
 function numbered<T>(page: {
   readonly items: readonly { item: T; position: number }[];
@@ -117,10 +97,6 @@ function numbered<T>(page: {
       endCursor: edges.at(-1)?.cursor ?? null,
     },
   };
-}
-
-function isSearchPosition(value: unknown): value is SearchPosition {
-  return isListPosition(value) && typeof (value as Partial<SearchPosition>).match === 'string';
 }
 
 function atMost(ids: readonly string[], field: string): void {

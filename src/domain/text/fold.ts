@@ -2,11 +2,12 @@
  * Folding of texts for search and order. Both engines store and compare what is made here, so that they agree.
  * `foldVersion` goes up whenever a result changes; derived data that carries an older one is remade.
  */
-export const foldVersion = 2;
+export const foldVersion = 3;
 
 /** Longest sort key: enough to order titles, short enough for an index. */
 const longestSortKey = 120;
 
+/** Letters that normalisation leaves whole: those that the root collation of CLDR takes for a plain one are that one. */
 const letters: Readonly<Record<string, string>> = {
   æ: 'ae',
   œ: 'oe',
@@ -20,6 +21,26 @@ const letters: Readonly<Record<string, string>> = {
   ı: 'i',
   ſ: 's',
   ς: 'σ',
+  // Shapes of medieval and early printed letters, and insular ones.
+  ꝛ: 'r',
+  ꟃ: 'w',
+  ꟙ: 's',
+  ᵹ: 'g',
+  ꝺ: 'd',
+  ꝼ: 'f',
+  ꞃ: 'r',
+  ꞅ: 's',
+  ꞇ: 't',
+  // Latvian before 1921, old Polish, Volapük.
+  ꞡ: 'g',
+  ꞣ: 'k',
+  ꞥ: 'n',
+  ꞧ: 'r',
+  ꞩ: 's',
+  ꟁ: 'a',
+  ꞛ: 'a',
+  ꞝ: 'o',
+  ꞟ: 'u',
   v: 'u',
   j: 'i',
 };
@@ -30,7 +51,7 @@ const withoutSpaces = /\p{sc=Han}|\p{sc=Hiragana}|\p{sc=Katakana}|\p{sc=Thai}/u;
 /** Most texts are ASCII: the same result at a fraction of the cost. */
 const ascii = /^[\x00-\x7f]*$/;
 const asciiWords = /[a-z0-9]+/g;
-const special = /[æœßøđðþłħıſςvj]/g;
+const special = new RegExp(`[${Object.keys(letters).join('')}]`, 'g');
 
 /**
  * Words of a text without case, accents and marks; ligatures and long s resolved; u and v, i and j taken as one letter,
@@ -41,6 +62,8 @@ export function foldTokens(text: string): string[] {
   const plain = text
     .normalize('NFKD')
     .replace(marks, '')
+    // Some letters have a capital that is the capital of another letter too.
+    .toUpperCase()
     .toLowerCase()
     .replace(special, letter => letters[letter]!);
   const found = plain.match(words) ?? [];

@@ -6,7 +6,7 @@ const placeOfImprint = linkKind('Imprint', 'place')!.code;
 const plateOfAppearance = linkKind('Appearance', 'plate')!.code;
 
 /** Still said, held and at least possible. */
-const counted = (claim: string): string =>
+export const counted = (claim: string): string =>
   `${claim}._until IS NULL AND ifnull(${claim}.standing, 'STANDING') = 'STANDING' AND ifnull(${claim}.stance, 'HELD') = 'HELD' AND ifnull(${claim}.certainty, 'CERTAIN') <> 'DOUBTFUL'`;
 
 const depicted = `SELECT d.picture AS picture FROM depiction AS d WHERE d.iconclass >= :subject AND d.iconclass < :subjectEnd AND ${counted('d')} AND ${goOn('d._key')}`;

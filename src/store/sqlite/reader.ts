@@ -9,7 +9,7 @@ import { type GroupsFound, type KnownGroups, ReachReader } from './reach-reader.
 import type { ReadRow } from './row-codec.ts';
 import { type RowNode, RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
-import { type FoundWords, SearchReader, type SearchTexts } from './search-reader.ts';
+import { type SearchAnswer, type SearchCall, SearchReader } from './search-reader.ts';
 import { kindSql, linkedSql, now, sql } from './statements.ts';
 import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
 import type { NamedWindow } from './window-writer.ts';
@@ -43,7 +43,8 @@ export class Reader {
   readonly #rows: RowReader;
   readonly #walk: WalkReader;
 
-  constructor(database: DatabaseSync, file: string, deadline: Deadline) {
+  /** @param gathered see SearchReader */
+  constructor(database: DatabaseSync, file: string, deadline: Deadline, gathered?: number) {
     this.#database = database;
     this.#file = file;
     this.#deadline = deadline;
@@ -51,7 +52,7 @@ export class Reader {
     this.prepared = new Prepared(database);
     this.#keys = new KeyCache(this.prepared);
     this.#reach = new ReachReader(this.prepared, this.#keys);
-    this.#search = new SearchReader(this.prepared);
+    this.#search = new SearchReader(this.prepared, this.#keys, gathered);
     this.#rows = new RowReader(this.prepared);
     this.#walk = new WalkReader(this.prepared, this.#rows, deadline);
   }
@@ -102,8 +103,8 @@ export class Reader {
     return this.prepared.first<[number]>(sql.rowsOfKind, kind)?.[0] ?? 0;
   }
 
-  search(asked: SearchTexts): FoundWords {
-    return this.#search.search(asked);
+  search(call: SearchCall): SearchAnswer {
+    return this.#search.search(call);
   }
 
   byOrigin(origins: readonly OriginPair[]): ([id: string, digest: string] | null)[] {
@@ -179,6 +180,13 @@ export class Reader {
 
   sortKeysOf(ids: readonly string[]): (string | null)[] {
     return ids.map(id => this.prepared.first<[string | null]>(sql.sortOfId, id)?.[0] ?? null);
+  }
+
+  datedDaysOf(ids: readonly string[]): ([first: number, last: number] | null)[] {
+    return ids.map(id => {
+      const key = this.#keys.get(id);
+      return key === undefined ? null : (this.prepared.first<[number, number]>(sql.daysOfDating, key) ?? null);
+    });
   }
 
   awaited(origins: readonly OriginPair[]): [claim: string, role: string][][] {

@@ -160,11 +160,24 @@ CREATE TABLE window_tally (
 );
 
 -- Derived: words that records are found by now, folded before they come here, and one word for the kind; rowid is the
--- key of the node.
-CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, tokenize = "ascii tokenchars '_'");
+-- key of the node. Beginnings of up to eight characters are kept as words are: what a longer one finds is gathered before the
+-- first is given.
+CREATE VIRTUAL TABLE search USING fts5 (tokens, content = '', contentless_delete = 1, detail = none, prefix = '1 2 3 4 5 6 7 8', tokenize = "ascii tokenchars '_'");
 -- Words of a batch are gathered in memory, and merged more seldom than is usual: takings are large.
 INSERT INTO search (search, rank) VALUES ('hashsize', 67108864);
 INSERT INTO search (search, rank) VALUES ('automerge', 16);
+
+-- Derived: days that the datings that count allow, for search. Open ends are -1000000000 and 1000000000; kind is that of the
+-- record; spread is the number of binary digits of last - first, so that those which meet some days begin near them.
+CREATE TABLE dated (
+  dating INTEGER PRIMARY KEY,
+  record INTEGER NOT NULL,
+  kind INTEGER NOT NULL,
+  spread INTEGER NOT NULL,
+  first INTEGER NOT NULL,
+  last INTEGER NOT NULL
+);
+CREATE INDEX dated_in_order ON dated (kind, spread, first, last, record);
 
 -- Derived: which pictures show what, for filters.
 CREATE INDEX depiction_by_iconclass ON depiction (iconclass) WHERE _until IS NULL;

@@ -1,15 +1,18 @@
+import type { DayRange } from '../../domain/dates/day-bounds.ts';
 import { certaintiesOf, defaultBasis } from '../../domain/model/counted.ts';
 import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
+import { decodeDays, encodeDating } from './dated-codec.ts';
 import { GroupsKnown } from './groups-known.ts';
 import type { GroupsFound } from './reach-reader.ts';
 import type { ChangeSetRow, FactNumbers, NamedWindowRow, OriginPair } from './reader.ts';
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
-import type { FoundWords } from './search-reader.ts';
+import { decodeFound, encodeSearch } from './search-codec.ts';
+import type { SearchAnswer } from './search-reader.ts';
 import { now } from './statements.ts';
 import type { WalkCall, WalkFound } from './walk-reader.ts';
 import { decodeWindow, encodeEditionWindow, encodeWindow } from './window-codec.ts';
@@ -18,8 +21,6 @@ import type { WrittenBatch } from './writer.ts';
 
 /** How long a question may take in the reader of what is bounded, in milliseconds. */
 const quickLimit = 100;
-
-const matchClasses: readonly port.MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
 
 export interface StoreThreads {
   readonly writer: StoreCalls;
@@ -93,13 +94,8 @@ export class SqliteStore implements port.GraphStore {
     return this.#ask('count', kindNumber(kind));
   }
 
-  async search(asked: port.SearchAsked): Promise<port.SearchFound> {
-    const texts = { ...asked, kinds: asked.kinds.map(kindNumber) };
-    const { classes, cut } = await this.#words.call<FoundWords>('search', [texts], this.#limit);
-    const candidates = classes.flatMap((rows, i) =>
-      rows.map(([id, kind, sort]) => ({ id, sort, kind: kindNames[kind] as RecordKindName, match: matchClasses[i]! })),
-    );
-    return { candidates, cut };
+  async search(asked: port.SearchAsked, signal?: AbortSignal): Promise<port.SearchFound> {
+    return decodeFound(await this.#words.call<SearchAnswer>('search', [encodeSearch(asked)], this.#limit, signal));
   }
 
   async byOrigin(origins: readonly Origin[]): Promise<readonly (port.OriginFound | undefined)[]> {
@@ -172,6 +168,11 @@ export class SqliteStore implements port.GraphStore {
 
   async sortKeysOf(ids: readonly string[]): Promise<readonly (string | undefined)[]> {
     return (await this.#each<string | null>('sortKeysOf', ids)).map(sort => sort ?? undefined);
+  }
+
+  async datedDaysOf(ids: readonly string[]): Promise<readonly (DayRange | undefined)[]> {
+    const found = await this.#each<[number, number] | null>('datedDaysOf', ids);
+    return found.map(days => (days === null ? undefined : decodeDays(days)));
   }
 
   async awaited(origins: readonly Origin[]): Promise<readonly (readonly port.AwaitedLink[])[]> {
@@ -255,6 +256,7 @@ function writtenBatch(batch: port.WriteBatch): WrittenBatch {
   return {
     changeSet: [moment, who, why, run ?? null],
     put: batch.put.map(encodeRow),
+    dated: batch.put.flatMap(encodeDating),
     windows: (batch.windows ?? []).map(window => [window.edition, ...encodeEditionWindow(window)]),
     origins: (batch.origins ?? []).map(o => [o.key, o.source, o.id, o.digest]),
     await: (batch.await ?? []).map(link => [

@@ -21,13 +21,13 @@ export const sql = {
   tallies: 'SELECT kind, rows FROM tally',
   listKind:
     'SELECT sort, id FROM node WHERE kind = ? AND sort IS NOT NULL AND (sort, id) > (?, ?) ORDER BY sort, id LIMIT ?',
-  wholeName: 'SELECT id, kind, sort FROM node WHERE kind = ? AND sort = ? AND sort IS NOT NULL ORDER BY id LIMIT ?',
-  nameBeginning: 'SELECT id, kind, sort FROM node WHERE kind = ? AND sort > ? AND sort < ? ORDER BY sort, id LIMIT ?',
-  byWords: `SELECT n.id, n.kind, n.sort FROM search CROSS JOIN node AS n ON n.key = search.rowid WHERE search MATCH ? AND ${goOn('search.rowid')} AND NOT (n.sort >= ? AND n.sort < ?) LIMIT ?`,
   insertLink: 'INSERT INTO link (target, code, node, since) VALUES (?, ?, ?, ?)',
   closeLink: 'UPDATE link SET until = ? WHERE target = ? AND code = ? AND node = ? AND until IS NULL',
   insertWords: 'INSERT INTO search (rowid, tokens) VALUES (?, ?)',
   deleteWords: 'DELETE FROM search WHERE rowid = ?',
+  putDated: 'INSERT OR REPLACE INTO dated (dating, record, kind, spread, first, last) VALUES (?, ?, ?, ?, ?, ?)',
+  deleteDated: 'DELETE FROM dated WHERE dating = ?',
+  daysOfDating: 'SELECT first, last FROM dated WHERE dating = ?',
   originOf:
     'SELECT n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.key = ? AND o.source = ?',
   originsOfKey:

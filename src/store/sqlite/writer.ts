@@ -3,6 +3,7 @@ import type { DatabaseSync } from 'node:sqlite';
 import { linksOfKind } from '../../domain/model/links.ts';
 import { rowFields } from '../../domain/model/row-fields.ts';
 import { invariant, PlatestemmaError } from '../../errors.ts';
+import type { WrittenDating } from './dated-codec.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
 import type { Cell, WrittenRow } from './row-codec.ts';
@@ -14,6 +15,7 @@ import { WindowWriter, type WrittenWindow } from './window-writer.ts';
 export interface WrittenBatch {
   readonly changeSet: readonly [moment: string, who: string, why: string, batch: string | null];
   readonly put: readonly WrittenRow[];
+  readonly dated: readonly WrittenDating[];
   readonly windows: readonly (readonly [edition: string, ...WrittenWindow])[];
   readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
   readonly await: readonly (readonly [key: string, source: string, claim: string, role: string])[];
@@ -144,7 +146,13 @@ export class Writer {
     this.prepared.of(texts.insert).run(key, number, ...cells);
   }
 
-  #writeRest({ windows, origins, await: awaited, arrived, recount, checkpoint }: WrittenBatch): void {
+  #writeDays([dating, record, ...days]: WrittenDating): void {
+    if (record === undefined) this.prepared.of(sql.deleteDated).run(this.#key(dating));
+    else this.prepared.of(sql.putDated).run(this.#key(dating), this.#key(record), ...days);
+  }
+
+  #writeRest({ dated, windows, origins, await: awaited, arrived, recount, checkpoint }: WrittenBatch): void {
+    for (const each of dated) this.#writeDays(each);
     for (const [edition, ...window] of windows) this.#windows.put(this.#key(edition), window);
     this.#windows.tally();
     if (recount) this.#windows.remake();

@@ -9,6 +9,7 @@ import { listLaws } from './list-laws.ts';
 import { originLaws } from './origin-laws.ts';
 import { rowLaws } from './row-laws.ts';
 import { scanLaws } from './scan-laws.ts';
+import { searchFilterLaws } from './search-filter-laws.ts';
 import { searchLaws } from './search-laws.ts';
 import { signalLaws } from './signal-laws.ts';
 import { waitingLaws } from './waiting-laws.ts';
@@ -22,6 +23,7 @@ export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
   walk: walkLaws,
   lists: listLaws,
   search: searchLaws,
+  'filters of a search': searchFilterLaws,
   origins: originLaws,
   windows: windowLaws,
   filters: filterLaws,
@@ -36,17 +38,20 @@ export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
 /** The laws that every store keeps, each on a store of its own. */
 export function describeStore(name: string, open: () => Promise<GraphStore>): void {
   describe(name, () => {
-    for (const [group, laws] of Object.entries(lawsOfStores)) {
-      describe(group, () => {
-        for (const { says, check } of laws) {
-          test(says, async () => {
-            const store = await open();
-            try {
-              await check(store);
-            } finally {
-              await store.close();
-            }
-          });
+    for (const [group, laws] of Object.entries(lawsOfStores)) describeLaws(group, laws, open);
+  });
+}
+
+/** Some of the laws. */
+export function describeLaws(name: string, laws: readonly Law[], open: () => Promise<GraphStore>): void {
+  describe(name, () => {
+    for (const { says, check } of laws) {
+      test(says, async () => {
+        const store = await open();
+        try {
+          await check(store);
+        } finally {
+          await store.close();
         }
       });
     }

@@ -41,7 +41,7 @@ describe('laws of stores can fail', () => {
 
   test.each([
     'links ignore the view',
-    'kinds do not limit a search',
+    'the condition kinds does not limit a search',
     'the condition place does not limit',
     'old words stay',
     'walks ignore the basis',

@@ -8,6 +8,7 @@ const calls: Readonly<Record<string, (store: GraphStore, signal: AbortSignal) =>
   windowGroups: (store, signal) => store.windowGroups({}, signal),
   editionsInWindows: (store, signal) => store.editionsInWindows([[windowOf('edition-of-a')]], {}, undefined, 9, signal),
   editionsByTitle: (store, signal) => store.editionsByTitle({}, undefined, 9, signal),
+  search: (store, signal) => store.search({ filter: {}, limit: 9, cap: 9 }, signal),
 };
 
 export const signalLaws: readonly Law[] = [

@@ -33,8 +33,8 @@ export const writingLaws: readonly Law[] = [
       expect(await store.byOrigin([{ source: 's', key: 'k' }])).toEqual([undefined]);
       expect(await store.checkpoint('i')).toBeUndefined();
       expect(windowsOfGroups(await store.windowGroups({}))).toEqual([]);
-      const after = { whole: 'after', tokens: ['after'], kinds: [], cap: 9 };
-      expect((await store.search(after)).candidates).toEqual([]);
+      const text = { whole: 'after', tokens: ['after'], few: 9 };
+      expect((await store.search({ text, filter: {}, limit: 9, cap: 9 })).hits).toEqual([]);
 
       expect(await store.write(batchOf([plate('b'), copying('b', 'plate-of-b', 'plate-of-a')]))).toEqual({
         changeSet: 2,

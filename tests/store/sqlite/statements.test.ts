@@ -3,13 +3,29 @@ import { claimStepNames } from '../../../src/domain/descent/walk-steps.ts';
 import type { Field, Role } from '../../../src/domain/model/declaration.ts';
 import { claimKinds, type KindName, recordKinds } from '../../../src/domain/model/kinds.ts';
 import type { AnyRow } from '../../../src/domain/model/row.ts';
-import type { EditionFilter } from '../../../src/store/graph-store.ts';
+import type { EditionFilter, SearchFilter } from '../../../src/store/graph-store.ts';
 import { type Condition, reachSql } from '../../../src/store/sqlite/reach-statements.ts';
 import { kindNames } from '../../../src/store/sqlite/schema-text.ts';
+import {
+  type Condition as SearchCondition,
+  searchConditions,
+  ways,
+} from '../../../src/store/sqlite/search-conditions.ts';
+import { searchSql } from '../../../src/store/sqlite/search-statements.ts';
 import { kindSql, sql } from '../../../src/store/sqlite/statements.ts';
 import { walkSql } from '../../../src/store/sqlite/walk-statements.ts';
 import { type InProcess, sqliteStoreInProcess } from '../../support/sqlite-store-in-process.ts';
-import { batchOf, copying, edition, walkFrom, windowOf, work } from '../../support/store-rows.ts';
+import {
+  batchOf,
+  copying,
+  dating,
+  depiction,
+  edition,
+  imprint,
+  walkFrom,
+  windowOf,
+  work,
+} from '../../support/store-rows.ts';
 import { temporaryStore } from '../../support/temporary-store.ts';
 
 const conditions = ['traits', 'work', 'place', 'subject'] as const;
@@ -26,9 +42,24 @@ const values: Readonly<Record<Condition, EditionFilter>> = {
   subject: { subject: '25F' },
 };
 
+const searchFilters: readonly (readonly SearchCondition[])[] = [
+  [],
+  ...searchConditions.map(condition => [condition]),
+  [...searchConditions],
+];
+const searchValues = {
+  days: { lo: -65743, hi: -65379 },
+  place: 'place-of-bare',
+  subject: '25F',
+} as const satisfies SearchFilter;
+
 let open: InProcess;
+/** The same store, read as one where every condition is passed by many. */
+let manyPass: InProcess;
 beforeAll(async () => {
-  open = sqliteStoreInProcess(temporaryStore());
+  const file = temporaryStore();
+  open = sqliteStoreInProcess(file);
+  manyPass = sqliteStoreInProcess(file, 0);
   await everything(open);
 });
 
@@ -47,8 +78,19 @@ describe('statements of the SQLite engine', () => {
     expect(texts.filter(text => !open.used().has(text))).toEqual([]);
   });
 
+  test('each search is asked with the statement of its filter', () => {
+    const { byWay, inOrder, inOrderOfKeys, byWords, byWordsOfKeys, ...others } = searchSql;
+    const ofFilters = searchFilters.flatMap(filter => [inOrder(filter), byWords(filter)]);
+    const ofWays = Object.values(ways).flatMap(those => those.map(way => byWay(way.text)));
+    const used = new Set([...open.used(), ...manyPass.used()]);
+    const texts = [...Object.values(others), ...ofFilters, ...ofWays, inOrderOfKeys([]), byWordsOfKeys([])];
+    expect(texts.filter(text => !used.has(text))).toEqual([]);
+  });
+
   test('only those that are meant to look at a whole table do', () => {
-    const found = [...open.used()].flatMap(text => scans(open, text).map(step => `${step}: ${text}`));
+    const found = [...open.used(), ...manyPass.used()].flatMap(text =>
+      scans(open, text).map(step => `${step}: ${text}`),
+    );
     expect(found).toEqual([
       `SCAN window_tally: ${sql.newestTallies}`,
       `SCAN edition_window USING COVERING INDEX edition_window_in_order: ${sql.allWindows}`,
@@ -79,9 +121,11 @@ describe('statements of the SQLite engine', () => {
   });
 });
 
-/** Steps of the plan that go through a table from end to end; what a statement made itself (c, g) and the word index are not tables. */
+/** Steps of the plan that go through a table from end to end; what a statement made itself (c, g, inside), lists and the word index are none. */
 function scans(store: InProcess, text: string): string[] {
-  return plan(store, text).filter(step => /^SCAN (?!\(subquery|[cg]$|search VIRTUAL|json_each|pragma)/.test(step));
+  return plan(store, text).filter(step =>
+    /^SCAN (?!\(subquery|[cg]$|inside$|CONSTANT ROW|json_each|\w+ VIRTUAL TABLE|pragma)/.test(step),
+  );
 }
 
 function plan({ reading }: InProcess, text: string): string[] {
@@ -91,13 +135,20 @@ function plan({ reading }: InProcess, text: string): string[] {
     .map(row => row['detail'] as string);
 }
 
+/** What joins an edition to days, a place and a subject. */
+const passing = [
+  dating('a', 'edition-of-a', '1790'),
+  imprint('a', 'edition-of-a', 'place-of-bare'),
+  depiction('a', 'edition-of-a', '25F3'),
+];
+
 /** Does everything that the store can do at least once. */
 async function everything({ store }: InProcess): Promise<void> {
   const rows = kindNames.map(bare);
   const origin = { source: 's', key: 'k' };
   const wait = { origin, claim: copying('x', 'plate-of-bare', ''), role: 'source' };
   await store.write(
-    batchOf([...rows, work('birds'), edition('a')], {
+    batchOf([...rows, work('birds'), edition('a'), ...passing], {
       windows: [windowOf('edition-of-a', { illustrated: true }), windowOf('edition-of-bare', { detail: 'more' })],
       origins: [{ ...origin, id: 'edition-of-a', digest: 'd' }],
       await: [wait],
@@ -116,7 +167,15 @@ async function everything({ store }: InProcess): Promise<void> {
   await store.walk(walkFrom(['plate-of-bare'], { steps: [...claimStepNames, 'Detail'] }));
   await store.list('Edition', undefined, 9);
   await store.count('Edition');
-  await store.search({ whole: 'a b', tokens: ['a', 'b'], kinds: [], cap: 9 });
+  const text = { whole: 'a title', tokens: ['a', 'title'], few: 9 };
+  for (const conditions of searchFilters) {
+    const given = Object.fromEntries(conditions.map(condition => [condition, searchValues[condition]])) as SearchFilter;
+    for (const asker of [store, manyPass.store]) {
+      await asker.search({ filter: given, limit: 9, cap: 9 });
+      await asker.search({ text, filter: given, limit: 9, cap: 9 });
+    }
+  }
+  await store.datedDaysOf(['dating-of-bare']);
   await store.byOrigin([origin]);
   await store.byOriginKey(['k']);
   await store.originsOf(['edition-of-a']);

@@ -124,13 +124,14 @@ describe('a question whose asker has gone', () => {
 
 test('words are looked for while editions are counted', async () => {
   const store = await openSqliteStore(file, { questionLimit: 60_000 });
-  const search = () => store.search({ whole: 'title 000007', tokens: ['title', '000007'], kinds: [], cap: 9 });
+  const text = { whole: 'title 000007', tokens: ['title', '000007'], few: 9 };
+  const search = () => store.search({ text, filter: {}, limit: 9, cap: 9 });
   await Promise.all([search(), store.windowGroups({ work: 'work-of-none' })]);
   const asker = new AbortController();
   let counts = true;
   const counting = timed(store.windowGroups(everyEdition, asker.signal)).finally(() => (counts = false));
   const found = await search();
-  expect([found.candidates.map(({ id }) => id), counts]).toEqual([['edition-no-000007'], true]);
+  expect([found.hits.map(({ id }) => id), counts]).toEqual([['edition-no-000007'], true]);
   asker.abort();
   await counting;
   await store.close();

@@ -1,0 +1,36 @@
+import type { AnyRow } from '../../domain/model/row.ts';
+import type { SearchHit, SearchQuestion } from '../../questions/questions.ts';
+import type { MatchClass, SearchPosition } from '../../store/graph-store.ts';
+import type { ApiContext } from '../context.ts';
+import { type Connection, connection } from '../paging/connection.ts';
+import { listDigest } from '../paging/cursor.ts';
+import { type PageArgs, pageAsked } from '../paging/page-args.ts';
+import { given } from './given.ts';
+import { isListPosition } from './list-resolvers.ts';
+import { loadLink } from './load.ts';
+
+type Nullable<T> = { readonly [K in keyof T]?: T[K] | null };
+type SearchArgs = PageArgs & Nullable<Omit<SearchQuestion, 'page'>>;
+
+export async function search(_root: unknown, args: SearchArgs, context: ApiContext): Promise<unknown> {
+  const { first: _first, after: _after, ...asked } = given(args);
+  const list = listDigest('search', args);
+  const page = pageAsked(args, list, isSearchPosition);
+  const { hits, cut } = await context.questions.search({ ...asked, page }, context.ending.signal);
+  const found = connection(hits, list);
+  const rows = await Promise.all(found.nodes.map(hit => loadLink(hit.id, context)));
+  return { ...withRows(found, rows), cut };
+}
+
+function withRows(found: Connection<SearchHit>, rows: readonly (AnyRow | null)[]): object {
+  const edges = found.edges.map((edge, i) => ({ node: rows[i], match: edge.node.match, cursor: edge.cursor }));
+  return { edges, nodes: rows, pageInfo: found.pageInfo };
+}
+
+const matchClasses: ReadonlySet<unknown> = new Set<MatchClass>(['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME']);
+
+function isSearchPosition(value: unknown): value is SearchPosition {
+  if (!isListPosition(value)) return false;
+  const { match } = value as SearchPosition;
+  return match === undefined || matchClasses.has(match);
+}

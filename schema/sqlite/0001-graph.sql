@@ -673,9 +673,10 @@ CREATE TABLE window_traits (
 );
 
 -- Derived: recorded days of publication of editions, for questions about reach. Open ends are -1000000000 and 1000000000,
--- the class is a place in its list, detail and traits 0 are none.
+-- the class is a place in its list, detail and traits 0 are none. The id is there to be listed in its order.
 CREATE TABLE edition_window (
   edition INTEGER PRIMARY KEY,
+  id TEXT NOT NULL,
   profile INTEGER NOT NULL,
   class INTEGER NOT NULL,
   detail INTEGER NOT NULL,
@@ -683,7 +684,7 @@ CREATE TABLE edition_window (
   last INTEGER NOT NULL,
   traits INTEGER NOT NULL
 );
-CREATE INDEX edition_window_in_order ON edition_window (profile, class, detail, first, last, traits);
+CREATE INDEX edition_window_in_order ON edition_window (profile, class, detail, first, last, id, traits);
 
 -- Derived: how many editions have each window and traits. Each row adds to those before it what later changes made of the counts:
 -- all profiles, all classes, and so on, all counts, as 32-bit numbers, low byte first. Rows are merged, never changed.

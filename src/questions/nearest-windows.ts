@@ -1,19 +1,13 @@
-import type { JudgedColumns, JudgedWindows } from './reach-windows.ts';
+import type { WindowColumns } from '../store/graph-store.ts';
 
 /** What an order goes by, before the id. */
 export type OrderKeys = readonly [number, number];
 
-/** A window by its place in the columns. */
+/** A window by its place in columns. */
 export interface NearWindow {
   readonly keys: OrderKeys;
-  readonly columns: JudgedColumns;
+  readonly columns: WindowColumns;
   readonly at: number;
-}
-
-/** What an order asks of windows. The second key is asked for only where it may matter. */
-export interface WindowOrder {
-  first(columns: JudgedColumns): ArrayLike<number>;
-  second(columns: JudgedColumns): (at: number) => number;
 }
 
 /** Windows kept before those that are too far are let go. */
@@ -21,50 +15,64 @@ const room = 1024;
 
 /**
  * The windows from a position on that hold the first editions of an order: with those at the position itself, as many
- * windows as hold `wanted` editions after it; nearest first. One look at each window.
+ * windows as hold `wanted` editions after it.
  *
  * A window is let go once those nearer hold enough. That is for good: columns come so that counts seen of a window never
- * come to more than it has in the end.
+ * come to more than it has in the end, if all of one are offered before those of the next.
  */
-export function nearestWindows(
-  { columns: all }: JudgedWindows,
-  order: WindowOrder,
-  from: OrderKeys | undefined,
-  wanted: number,
-): readonly NearWindow[] {
-  const begin: OrderKeys = from ?? [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  let kept: NearWindow[] = [];
-  let bound: OrderKeys = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-  let limit = room;
-  for (const columns of all) {
-    const first = order.first(columns);
-    const second = order.second(columns);
-    for (let at = 0; at < first.length; at++) {
-      const a = first[at]!;
-      if (a > bound[0] || a < begin[0]) continue;
-      const b = second(at);
-      if ((a === bound[0] && b > bound[1]) || (a === begin[0] && b < begin[1])) continue;
-      kept.push({ keys: [a, b], columns, at });
-      if (kept.length < limit) continue;
-      kept = nearest(kept, begin, wanted);
-      bound = kept.at(-1)!.keys;
-      limit = Math.max(room, 2 * kept.length);
-    }
-  }
-  return nearest(kept, begin, wanted);
-}
+export class NearestWindows {
+  readonly #begin: OrderKeys;
+  readonly #wanted: number;
+  #kept: NearWindow[] = [];
+  #bound: OrderKeys = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  #limit = room;
 
-/** Those that hold enough editions, with all that are as near as the last of them. */
-function nearest(windows: readonly NearWindow[], begin: OrderKeys, wanted: number): NearWindow[] {
-  const ordered = windows.toSorted((a, b) => compareKeys(a.keys, b.keys));
-  let held = 0;
-  let end = 0;
-  for (const { keys, columns, at } of ordered) {
-    if (held >= wanted && compareKeys(keys, ordered[end - 1]!.keys) > 0) break;
-    if (compareKeys(keys, begin) > 0) held += columns.columns.count[at]!;
-    end++;
+  constructor(from: OrderKeys | undefined, wanted: number) {
+    this.#begin = from ?? [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    this.#wanted = wanted;
   }
-  return ordered.slice(0, end);
+
+  /** Whether a window with this first key may be wanted. */
+  takes(a: number): boolean {
+    return a <= this.#bound[0] && a >= this.#begin[0];
+  }
+
+  /** Least second key that is wanted beside a first one. */
+  least(a: number): number {
+    return a === this.#begin[0] ? this.#begin[1] : Number.NEGATIVE_INFINITY;
+  }
+
+  /** Greatest second key that is wanted beside a first one. */
+  most(a: number): number {
+    return a === this.#bound[0] ? this.#bound[1] : Number.POSITIVE_INFINITY;
+  }
+
+  offer(a: number, b: number, columns: WindowColumns, at: number): void {
+    if (!this.takes(a) || b < this.least(a) || b > this.most(a)) return;
+    this.#kept.push({ keys: [a, b], columns, at });
+    if (this.#kept.length < this.#limit) return;
+    this.#kept = this.#nearest();
+    this.#bound = this.#kept.at(-1)!.keys;
+    this.#limit = Math.max(room, 2 * this.#kept.length);
+  }
+
+  /** Nearest first. */
+  windows(): readonly NearWindow[] {
+    return this.#nearest();
+  }
+
+  /** Those that hold enough editions, with all that are as near as the last of them. */
+  #nearest(): NearWindow[] {
+    const ordered = this.#kept.toSorted((a, b) => compareKeys(a.keys, b.keys));
+    let held = 0;
+    let end = 0;
+    for (const { keys, columns, at } of ordered) {
+      if (held >= this.#wanted && compareKeys(keys, ordered[end - 1]!.keys) > 0) break;
+      if (compareKeys(keys, this.#begin) > 0) held += columns.count[at]!;
+      end++;
+    }
+    return ordered.slice(0, end);
+  }
 }
 
 export function compareKeys(a: OrderKeys, b: OrderKeys): number {

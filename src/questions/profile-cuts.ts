@@ -20,7 +20,7 @@ export function profileCuts(
   groups: WindowGroups,
   { places }: WindowPlaces,
   cuts: EditionCuts,
-  { all, spans }: WindowKeys,
+  { profiles, spanOf, spans }: WindowKeys,
 ): ProfileCuts {
   const { outlets, ofProfile } = profileOutlets(groups);
   const located: readonly Outlet[] = [
@@ -32,11 +32,8 @@ export function profileCuts(
     ofProfile[profile]!.length === 0 ? unknown : ofProfile[profile]!;
   const put = cuts.reckonings.length === 1 ? putBest(located, spans, cuts) : putJoined(located, spans, cuts);
   return {
-    put: (key, every, some) => put(key, outletsOf(all[key]!.profile), all[key]!.span, every, some),
-    limits: key => {
-      const { profile, span } = all[key]!;
-      return outletsOf(profile).map(outlet => cuts.limitsOf(located[outlet]!)(spans[span]!));
-    },
+    put: (key, every, some) => put(key, outletsOf(profiles[key]!), spanOf[key]!, every, some),
+    limits: key => outletsOf(profiles[key]!).map(outlet => cuts.limitsOf(located[outlet]!)(spans[spanOf[key]!]!)),
   };
 }
 
@@ -65,7 +62,8 @@ function putBest(located: readonly Outlet[], spans: readonly EraSpan[], cuts: Ed
     someOf[outlet * width + span] = cut!.some;
   };
   return (key, outlets, span, every, some) => {
-    let [bestEvery, bestSome] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    let bestEvery = Number.NEGATIVE_INFINITY;
+    let bestSome = Number.NEGATIVE_INFINITY;
     for (let i = 0; i < outlets.length; i++) {
       const at = outlets[i]! * width + span;
       if (Number.isNaN(everyOf[at])) work(outlets[i]!, span);

@@ -1,5 +1,7 @@
+import { reachVerdicts } from '../domain/reach/verdict.ts';
 import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
-import { compareKeys, type NearWindow, nearestWindows, type OrderKeys, type WindowOrder } from './nearest-windows.ts';
+import { compareKeys, NearestWindows, type NearWindow, type OrderKeys } from './nearest-windows.ts';
+import { offerByRoom, openRoom } from './offer-by-room.ts';
 import type { Page } from './page.ts';
 import type { ReachPosition } from './questions.ts';
 import type { JudgedWindows } from './reach-windows.ts';
@@ -8,8 +10,7 @@ import { windowOfColumns } from './window-of-columns.ts';
 export type BucketOrder = 'ROOM' | 'DATE';
 type BucketPosition = Exclude<ReachPosition, { order: 'TITLE' }>;
 
-/** Stands for room that an open end leaves open: more than any, and still a number that a cursor can carry. */
-const none = Number.MAX_SAFE_INTEGER;
+const contradicted = reachVerdicts.indexOf('CONTRADICTORY');
 
 /**
  * Ids from after a position. ROOM: by verdict, then by the margin nearest to none; DATE: by first day, then last. Open
@@ -26,12 +27,12 @@ export async function pageOfBuckets(
 ): Promise<Page<string, ReachPosition>> {
   if (first === 0 && after === undefined) return { items: [], more: judged.counts.some(count => count > 0) };
   const start = after === undefined ? undefined : keysOfPosition(after as BucketPosition);
-  const buckets = bucketsOf(nearestWindows(judged, orderOf(judged, order), start, first + 1));
+  const nearest = new NearestWindows(start, first + 1);
+  offer(judged, order, nearest);
+  const buckets = bucketsOf(nearest.windows());
   const goesOn = start !== undefined && buckets[0] !== undefined && compareKeys(buckets[0].keys, start) === 0;
   const found = await store.editionsInWindows(
-    buckets.map(({ windows }) =>
-      windows.map(({ columns: { columns }, at }) => windowOfColumns(judged.groups, columns, at)),
-    ),
+    buckets.map(({ windows }) => windows.map(({ columns, at }) => windowOfColumns(judged.groups, columns, at))),
     filter,
     goesOn ? after?.id : undefined,
     first + 1,
@@ -59,23 +60,18 @@ function bucketsOf(windows: readonly NearWindow[]): readonly Bucket[] {
   return buckets;
 }
 
-function orderOf({ verdicts: { room } }: JudgedWindows, order: BucketOrder): WindowOrder {
-  if (order === 'DATE') {
-    return {
-      first: ({ columns }) => columns.first,
-      second:
-        ({ columns: { last } }) =>
-        at =>
-          last[at]!,
-    };
+/** Offers all windows in the order of their columns. */
+function offer({ groups, columns }: JudgedWindows, order: BucketOrder, nearest: NearestWindows): void {
+  if (order === 'ROOM' && columns !== undefined) {
+    for (const each of columns) offerByRoom(each, nearest);
+    return;
   }
-  return {
-    first: ({ verdicts }) => verdicts,
-    second: ({ columns, verdicts }) => {
-      const roomAt = room(columns, verdicts);
-      return at => Math.min(Math.abs(roomAt(at)), none);
-    },
-  };
+  for (const each of groups.columns) {
+    for (let at = 0; at < each.count.length; at++) {
+      if (order === 'DATE') nearest.offer(each.first[at]!, each.last[at]!, each, at);
+      else nearest.offer(contradicted, openRoom, each, at);
+    }
+  }
 }
 
 function positionOf(order: BucketOrder, [a, b]: OrderKeys, id: string): ReachPosition {

@@ -8,9 +8,11 @@ import { windowDecades } from './window-decades.ts';
 /** Editions of each verdict, in the order of `reachVerdicts`. */
 type Tally = number[];
 
+const contradicted = reachVerdicts.indexOf('CONTRADICTORY');
+
 /** How many editions have each verdict in all. */
 export function countVerdicts({ counts }: JudgedWindows): VerdictCounts {
-  return named(counts);
+  return named([...counts]);
 }
 
 /** The same by place of issue, and by decade of the earliest day. */
@@ -19,9 +21,7 @@ export function countTallies(judged: JudgedWindows): Required<Pick<ReachCounts, 
 }
 
 /** An edition of two places counts at each; one whose place is not known counts at `undefined`. */
-function byPlace({ groups, columns }: JudgedWindows): Required<ReachCounts>['byPlace'] {
-  const ofProfiles = new Float64Array(groups.profiles.length * reachVerdicts.length);
-  for (const { columns: windows, verdicts } of columns) addCounts(ofProfiles, windows.profile, verdicts, windows.count);
+function byPlace({ groups, ofProfiles }: JudgedWindows): Required<ReachCounts>['byPlace'] {
   const { outlets, ofProfile } = profileOutlets(groups);
   const places = new Map<string | undefined, Tally>();
   ofProfile.forEach((numbers, profile) => {
@@ -34,12 +34,15 @@ function byPlace({ groups, columns }: JudgedWindows): Required<ReachCounts>['byP
     .sort((a, b) => sum(b) - sum(a) || compareText(a.place ?? '', b.place ?? ''));
 }
 
-function byDecade({ columns }: JudgedWindows): Required<ReachCounts>['byDecade'] {
+function byDecade({ groups, columns }: JudgedWindows): Required<ReachCounts>['byDecade'] {
   const tallies = new Map<number | undefined, Tally>();
-  for (const { columns: windows, verdicts } of columns) {
+  for (const [i, windows] of groups.columns.entries()) {
+    const verdicts = columns?.[i]?.all() ?? new Uint8Array(windows.count.length).fill(contradicted);
     const { decades, places } = windowDecades(windows);
     const ofDecades = new Float64Array(decades.length * reachVerdicts.length);
-    addCounts(ofDecades, places, verdicts, windows.count);
+    for (let at = 0; at < verdicts.length; at++) {
+      ofDecades[places[at]! * reachVerdicts.length + verdicts[at]!]! += windows.count[at]!;
+    }
     decades.forEach((decade, place) => {
       addTally(tallyOf(tallies, decade), ofDecades, place);
     });
@@ -48,18 +51,6 @@ function byDecade({ columns }: JudgedWindows): Required<ReachCounts>['byDecade']
     .map(([decade, tally]) => ({ decade, ...named(tally) }))
     .filter(counted => sum(counted) > 0)
     .sort((a, b) => (a.decade ?? -Infinity) - (b.decade ?? -Infinity));
-}
-
-/** Adds the editions of each window to what its place among `counts` and its verdict say. */
-function addCounts(
-  counts: Float64Array,
-  places: Int32Array | Int16Array,
-  verdicts: Uint8Array,
-  editions: Int32Array,
-): void {
-  for (let at = 0; at < verdicts.length; at++) {
-    counts[places[at]! * reachVerdicts.length + verdicts[at]!]! += editions[at]!;
-  }
 }
 
 function addTally(tally: Tally, counts: Float64Array, place: number): void {

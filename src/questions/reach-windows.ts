@@ -1,63 +1,75 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { reachVerdicts } from '../domain/reach/verdict.ts';
-import type { EditionFilter, GraphStore, WindowColumns, WindowGroups } from '../store/graph-store.ts';
+import type { GraphStore, WindowColumns, WindowGroups } from '../store/graph-store.ts';
 import type { Breath } from './breath.ts';
 import type { TargetFound } from './reach-target.ts';
 import { windowPlaces } from './window-places.ts';
-import { type WindowVerdicts, windowVerdicts } from './window-verdicts.ts';
+import { firstAfter } from './window-runs.ts';
+import { type ColumnVerdicts, windowVerdicts } from './window-verdicts.ts';
 
-/** Windows of editions with their verdicts. */
+/** Windows of editions with what decides on them. */
 export interface JudgedWindows {
   readonly groups: WindowGroups;
-  readonly columns: readonly JudgedColumns[];
-  readonly verdicts: WindowVerdicts;
-  /** Editions of each verdict. */
-  readonly counts: readonly number[];
+  /** Of the columns, in their order; undefined where all that is asked about is contradictory. */
+  readonly columns: readonly ColumnVerdicts[] | undefined;
+  /** Editions of each verdict, in the order of `reachVerdicts`. */
+  readonly counts: Float64Array;
+  /** The same for each profile, one after the other. */
+  readonly ofProfiles: Float64Array;
 }
-
-export interface JudgedColumns {
-  readonly columns: WindowColumns;
-  /** Place in `reachVerdicts` of the verdict on the window at each place. */
-  readonly verdicts: Uint8Array;
-}
-
-/** Windows between two looks at the clock: a fraction of a millisecond's work. */
-const block = 16_384;
 
 export async function judgeWindows(
   store: GraphStore,
+  groups: WindowGroups,
   found: TargetFound,
-  filter: EditionFilter,
   conventions: Conventions,
   breath: Breath,
-  signal?: AbortSignal,
 ): Promise<JudgedWindows> {
-  const groups = await store.windowGroups(filter, signal);
-  const verdicts = windowVerdicts(groups, found, await windowPlaces(store, groups), conventions);
-  const counts = reachVerdicts.map(() => 0);
-  const judged: JudgedColumns[] = [];
-  for (const columns of groups.columns) {
-    verdicts.prepare(columns);
+  const named = await windowPlaces(store, groups);
+  const columns = await windowVerdicts(groups, found, named, conventions, breath);
+  const ofProfiles = new Float64Array(groups.profiles.length * reachVerdicts.length);
+  if (columns === undefined) for (const each of groups.columns) countContradicted(each, ofProfiles);
+  for (const each of columns ?? []) {
+    countRuns(each, ofProfiles);
+    countAlone(each, ofProfiles);
     if (breath.isDue()) await breath.take();
-    const each = { columns, verdicts: new Uint8Array(columns.count.length) };
-    for (let from = 0; from < columns.count.length; from += block) {
-      judgeBlock(each, from, verdicts, counts);
-      if (breath.isDue()) await breath.take();
-    }
-    judged.push(each);
   }
-  return { groups, columns: judged, verdicts, counts };
+  const counts = new Float64Array(reachVerdicts.length);
+  ofProfiles.forEach((count, i) => {
+    counts[i % counts.length]! += count;
+  });
+  return { groups, columns, counts, ofProfiles };
 }
 
-function judgeBlock(
-  { columns, verdicts }: JudgedColumns,
-  from: number,
-  { judge }: WindowVerdicts,
-  counts: number[],
-): void {
-  const end = Math.min(columns.count.length, from + block);
-  judge(columns, from, end, verdicts);
-  const sums = new Float64Array(counts);
-  for (let at = from; at < end; at++) sums[verdicts[at]!]! += columns.count[at]!;
-  counts.splice(0, counts.length, ...sums);
+const inEvery = reachVerdicts.indexOf('IN_EVERY_CASE');
+const inSome = reachVerdicts.indexOf('IN_SOME_CASES');
+const inNone = reachVerdicts.indexOf('IN_NO_CASE');
+const contradicted = reachVerdicts.indexOf('CONTRADICTORY');
+
+/** Editions of a run: those after the one cut day are too late, those up to the other in time on every reckoning. */
+function countRuns({ runs, every, some, profileOf }: ColumnVerdicts, ofProfiles: Float64Array): void {
+  const { keys, starts, byStart, byLast } = runs;
+  for (let run = 0; run < keys.length; run++) {
+    const key = keys[run]!;
+    const from = starts[run]!;
+    const end = starts[run + 1]!;
+    const late = byStart.before[end]! - byStart.before[firstAfter(byStart.days, some[key]!, from, end)]!;
+    const inTime = byLast.before[firstAfter(byLast.days, every[key]!, from, end)]! - byLast.before[from]!;
+    const at = profileOf(key) * reachVerdicts.length;
+    ofProfiles[at + inEvery]! += inTime;
+    ofProfiles[at + inNone]! += late;
+    ofProfiles[at + inSome]! += byLast.before[end]! - byLast.before[from]! - inTime - late;
+  }
+}
+
+function countAlone({ columns, runs, alone }: ColumnVerdicts, ofProfiles: Float64Array): void {
+  for (const at of runs.apart) {
+    ofProfiles[columns.profile[at]! * reachVerdicts.length + alone(at)]! += columns.count[at]!;
+  }
+}
+
+function countContradicted({ profile, count }: WindowColumns, ofProfiles: Float64Array): void {
+  profile.forEach((number, at) => {
+    ofProfiles[number * reachVerdicts.length + contradicted]! += count[at]!;
+  });
 }

@@ -21,9 +21,9 @@ import { type JudgedWindows, judgeWindows } from './reach-windows.ts';
 export async function reach(store: GraphStore, asked: ReachAsked, signal?: AbortSignal): Promise<Reach> {
   const breath = breathing(signal);
   const filter = checkedFilter(asked.filter ?? {});
-  const conventions = await conventionsInForce(store);
+  const [conventions, groups] = await Promise.all([conventionsInForce(store), store.windowGroups(filter, signal)]);
   const found = await reachTarget(store, asked, conventions);
-  const judged = await judgeWindows(store, found, filter, conventions, breath, signal);
+  const judged = await judgeWindows(store, groups, found, conventions, breath);
   await breath.take();
   const ids = await page(store, asked, judged, filter, signal);
   await breath.take();

@@ -47,7 +47,7 @@ export function singleWindows(
   };
   return {
     has: ({ detail, dateClass, first, last }, at) =>
-      !windows.isAsItsEnds(detail[at]!, dateClass[at]!, first[at]!, last[at]!),
+      detail[at] !== 0 && !windows.isAsItsEnds(detail[at]!, dateClass[at]!, first[at]!, last[at]!),
     verdict: (columns, at) => reachVerdicts.indexOf(judge(columns, at).verdict),
     room: (columns, at, verdict) => {
       const { every, some } = judge(columns, at).margin;

@@ -1,15 +1,13 @@
 import { type Era, type EraSpan, eraIndex, eraStarts } from '../domain/reach/era-grid.ts';
 import type { WindowColumns, WindowGroups } from '../store/graph-store.ts';
 
-/** What decides on windows alike: a profile, and the eras that their days touch, by its number. */
-export interface ProfileSpan {
-  readonly profile: number;
-  readonly span: number;
-}
-
-/** Both lists are by number; more are added as more columns are looked at. */
+/** A key is what decides on windows alike: a profile, and the span of eras that their days touch. */
 export interface WindowKeys {
-  readonly all: readonly ProfileSpan[];
+  /** By key; more are added as more columns are looked at. */
+  readonly profiles: readonly number[];
+  /** Number of the span, by key. */
+  readonly spanOf: readonly number[];
+  /** By number. */
   readonly spans: readonly EraSpan[];
   /** Worked once for the same columns. */
   of(columns: WindowColumns): KeyedColumns;
@@ -18,8 +16,6 @@ export interface WindowKeys {
 export interface KeyedColumns {
   /** Number of the key of the window at each place; -1 if it ends before it begins. */
   readonly keys: Int32Array;
-  /** Keys that are there, each once. */
-  readonly distinct: readonly number[];
   /** Places of windows that a key may not decide: those with a detail, and those that end before they begin. */
   readonly apart: readonly number[];
 }
@@ -37,7 +33,8 @@ const made = new WeakMap<readonly string[], WeakMap<readonly Era[], WindowKeys>>
 
 function makeKeys(grid: readonly Era[]): WindowKeys {
   const starts = eraStarts(grid);
-  const all: ProfileSpan[] = [];
+  const profiles: number[] = [];
+  const spanOf: number[] = [];
   const spans: EraSpan[] = [];
   const numbers = new Map<number, number>();
   const spanNumbers = new Map<number, number>();
@@ -48,7 +45,8 @@ function makeKeys(grid: readonly Era[]): WindowKeys {
     if (known !== undefined) return known;
     const span = spanNumbers.get(first * grid.length + last) ?? spans.push({ first, last }) - 1;
     spanNumbers.set(first * grid.length + last, span);
-    const number = all.push({ profile, span }) - 1;
+    spanOf.push(span);
+    const number = profiles.push(profile) - 1;
     numbers.set(name, number);
     return number;
   };
@@ -59,10 +57,11 @@ function makeKeys(grid: readonly Era[]): WindowKeys {
       if (isReversed || detail[at] !== 0) apart.push(at);
       return isReversed ? -1 : numberOf(profile[at]!, eraIndex(starts, day), eraIndex(starts, last[at]!));
     });
-    return { keys, distinct: [...new Set(keys)].filter(key => key >= 0), apart };
+    return { keys, apart };
   };
   return {
-    all,
+    profiles,
+    spanOf,
     spans,
     of: columns => {
       const found = known.get(columns) ?? keyed(columns);

@@ -7,77 +7,102 @@ import { aheadKey, publishedClasses } from '../domain/reach/published-window.ts'
 import { routeMapOf } from '../domain/reach/route-map.ts';
 import { type ReachVerdict, reachVerdicts } from '../domain/reach/verdict.ts';
 import type { WindowColumns, WindowGroups } from '../store/graph-store.ts';
+import type { Breath } from './breath.ts';
+import { detailWindows } from './detail-windows.ts';
 import { profileCuts } from './profile-cuts.ts';
 import type { TargetFound } from './reach-target.ts';
 import { singleWindows } from './single-windows.ts';
 import { windowKeys } from './window-keys.ts';
 import type { WindowPlaces } from './window-places.ts';
+import { makeRuns, type WindowRuns } from './window-runs.ts';
+
+/** What decides on the windows of some columns for a question. Verdicts are places in `reachVerdicts`. */
+export interface ColumnVerdicts {
+  readonly columns: WindowColumns;
+  /** Windows that keys decide; their cut days are in `every` and `some` by key. */
+  readonly runs: WindowRuns;
+  readonly every: Float64Array;
+  readonly some: Float64Array;
+  profileOf(key: number): number;
+  /** The verdict on each window. */
+  all(): Uint8Array;
+  /** The verdict on a window that is judged by itself. */
+  alone(at: number): number;
+  /** Days of room of a window by which editions of a verdict are ordered; Infinity where a bound is open. */
+  room(at: number, verdict: number): number;
+  /** Room is told from the cut days of the key alone. */
+  readonly plain: boolean;
+}
 
 const inEvery = reachVerdicts.indexOf('IN_EVERY_CASE');
 const contradicted = reachVerdicts.indexOf('CONTRADICTORY');
 const open = Number.POSITIVE_INFINITY;
 
-/** Verdicts on windows, by their places in columns. A verdict is a place in `reachVerdicts`. */
-export interface WindowVerdicts {
-  /** Works what windows of columns have in common, to be called before the others. */
-  prepare(columns: WindowColumns): void;
-  /** Puts the verdicts on the windows from one place to before another into `verdicts`. */
-  judge(columns: WindowColumns, from: number, end: number, verdicts: Uint8Array): void;
-  /** Days of room by which editions of their verdict are ordered; Infinity where a bound is open. */
-  room(columns: WindowColumns, verdicts: Uint8Array): (at: number) => number;
-}
-
 /**
  * Verdicts by cut days, which are worked once for each profile and span of eras. Windows that have a detail are judged
- * one by one, equal ones once, where their first and last day do not decide.
+ * one by one, equal ones once, where their first and last day do not decide. Undefined where the dates of whom or what
+ * is asked about contradict each other.
  */
-export function windowVerdicts(
+export async function windowVerdicts(
   groups: WindowGroups,
   found: TargetFound,
   named: WindowPlaces,
   conventions: Conventions,
-): WindowVerdicts {
+  breath: Breath,
+): Promise<readonly ColumnVerdicts[] | undefined> {
   const cuts = editionCuts(found.target, conventions);
-  if (cuts === undefined) return noCase;
-  const { grid } = routeMapOf(conventions);
+  if (cuts === undefined) return undefined;
+  const keys = windowKeys(groups, routeMapOf(conventions).grid);
   const singles = singleWindows(groups, found, named, conventions);
-  const keys = windowKeys(groups, grid);
   const ahead = Int32Array.from(publishedClasses, kind => (kind === 'OTHER' ? 0 : conventions.get(aheadKey(kind))));
-  for (const columns of groups.columns) keys.of(columns);
+  // For as long as what a detail says and how far ahead of it a book was for sale are the same.
+  const known = runsKnown(detailWindows(groups, named, conventions));
+  const prepared: { columns: WindowColumns; keyed: Int32Array; runs: WindowRuns }[] = [];
+  for (const columns of groups.columns) {
+    const keyed = keys.of(columns);
+    const startOf = (at: number) => columns.first[at]! - ahead[columns.dateClass[at]!]!;
+    const isApart = (at: number) => keyed.keys[at]! < 0 || singles.has(columns, at);
+    const runs = known.get(columns) ?? (await makeRuns(columns, keyed, startOf, isApart, breath));
+    known.set(columns, runs);
+    prepared.push({ columns, keyed: keyed.keys, runs });
+  }
   const profiles = profileCuts(groups, named, cuts, keys);
-  const every = new Float64Array(keys.all.length).fill(Number.NaN);
-  const some = new Float64Array(keys.all.length);
-
-  return {
-    prepare: columns => {
-      for (const key of keys.of(columns).distinct) {
-        if (Number.isNaN(every[key])) profiles.put(key, every, some);
-      }
-    },
-    judge: (columns, from, end, verdicts) => {
-      const { keys: numbers, apart } = keys.of(columns);
-      judgeByCuts(columns, numbers, { every, some, ahead }, verdicts, from, end);
-      for (let i = firstFrom(apart, from); i < apart.length && apart[i]! < end; i++) {
-        const at = apart[i]!;
-        if (columns.detail[at] !== 0 && singles.has(columns, at)) verdicts[at] = singles.verdict(columns, at);
-        else if (numbers[at]! < 0) verdicts[at] = contradicted;
-      }
-    },
-    room: (columns, verdicts) => {
-      const { keys: numbers } = keys.of(columns);
-      const { dateClass, detail, first, last } = columns;
-      return at => {
-        const verdict = verdicts[at]!;
+  const every = new Float64Array(keys.profiles.length).fill(Number.NaN);
+  const some = new Float64Array(keys.profiles.length);
+  for (const { runs } of prepared) {
+    for (const key of runs.keys) if (Number.isNaN(every[key])) profiles.put(key, every, some);
+    if (breath.isDue()) await breath.take();
+  }
+  return prepared.map(({ columns, keyed, runs }) => {
+    const isAlone = new Set(runs.apart);
+    const alone = (at: number) => (keyed[at]! < 0 ? contradicted : singles.verdict(columns, at));
+    return {
+      ...{ columns, runs, every, some, alone, plain: cuts.plain },
+      profileOf: key => keys.profiles[key]!,
+      all: () => {
+        const verdicts = verdictsByCuts(columns, keyed, { every, some, ahead });
+        for (const at of runs.apart) verdicts[at] = alone(at);
+        return verdicts;
+      },
+      room: (at, verdict) => {
         if (verdict === contradicted) return open;
-        if (detail[at] !== 0 && singles.has(columns, at)) return singles.room(columns, at, reachVerdicts[verdict]!);
-        const key = numbers[at]!;
-        const start = first[at]! - ahead[dateClass[at]!]!;
-        if (!cuts.plain) return roomByWays(cuts, profiles.limits(key), verdict, start, last[at]!);
-        if (verdict === inEvery) return every[key]! - last[at]!;
+        if (isAlone.has(at)) return singles.room(columns, at, reachVerdicts[verdict]!);
+        const key = keyed[at]!;
+        const start = columns.first[at]! - ahead[columns.dateClass[at]!]!;
+        if (!cuts.plain) return roomByWays(cuts, profiles.limits(key), verdict, start, columns.last[at]!);
+        if (verdict === inEvery) return every[key]! - columns.last[at]!;
         return start <= -openDay ? open : some[key]! - start;
-      };
-    },
-  };
+      },
+    };
+  });
+}
+
+const runs = new WeakMap<object, WeakMap<WindowColumns, WindowRuns>>();
+
+function runsKnown(of: object): WeakMap<WindowColumns, WindowRuns> {
+  const known = runs.get(of) ?? new WeakMap<WindowColumns, WindowRuns>();
+  runs.set(of, known);
+  return known;
 }
 
 interface KeyCuts {
@@ -88,30 +113,18 @@ interface KeyCuts {
   readonly ahead: Int32Array;
 }
 
-/** The one loop over all windows: nothing is made in it, and nothing asked of an object. */
-function judgeByCuts(
+/** A loop over all windows: nothing is made in it, and nothing asked of an object. */
+function verdictsByCuts(
   { dateClass, first, last }: WindowColumns,
   keys: Int32Array,
   { every, some, ahead }: KeyCuts,
-  verdicts: Uint8Array,
-  from: number,
-  end: number,
-): void {
-  for (let at = from; at < end; at++) {
+): Uint8Array {
+  const verdicts = new Uint8Array(keys.length);
+  for (let at = 0; at < keys.length; at++) {
     const key = keys[at]!;
     verdicts[at] = cutVerdict(every[key]!, some[key]!, first[at]! - ahead[dateClass[at]!]!, last[at]!);
   }
-}
-
-/** Place in an ascending list of the first number that is not before `from`. */
-function firstFrom(numbers: readonly number[], from: number): number {
-  let [low, high] = [0, numbers.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (numbers[middle]! < from) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return verdicts;
 }
 
 function roomByWays(
@@ -123,10 +136,3 @@ function roomByWays(
 ): number {
   return editionRoom(cuts, limits, reachVerdicts[verdict] as Exclude<ReachVerdict, 'CONTRADICTORY'>, first, last);
 }
-
-/** The dates of whom or what is asked about contradict each other. */
-const noCase: WindowVerdicts = {
-  prepare: () => {},
-  judge: (_columns, from, end, verdicts) => void verdicts.fill(contradicted, from, end),
-  room: () => () => open,
-};

@@ -1,4 +1,5 @@
 import type { ReachAsked } from '../../src/questions/questions.ts';
+import type { EditionFilter } from '../../src/store/graph-store.ts';
 import { seededRandom } from '../support/seeded-random.ts';
 
 /** The questions of the benchmarks, ever others but the same in every run; about a store of synthetic editions. */
@@ -45,6 +46,20 @@ export function reachQuestions(): () => ReachAsked {
     by: String(1720 + Math.floor(random() * 160)),
     page: { first: 50 },
   });
+}
+
+/** The first 50 with counts of those that pass a filter: large ones, and small ones of a work and of a subject. */
+export function filteredQuestions(): () => ReachAsked {
+  const next = reachQuestions();
+  const filters: readonly EditionFilter[] = [
+    { illustrated: true },
+    { language: 'ita' },
+    { form: 'ANNUAL', illustrated: true },
+    { work: 'work-synthetic-0' },
+    { subject: '25F3' },
+  ];
+  let asked = 0;
+  return () => ({ ...next(), filter: filters[asked++ % filters.length]! });
 }
 
 export function overHttp({ at, by, page }: ReachAsked): Asked {

@@ -1,8 +1,12 @@
 /**
  * One run of everything that answers are measured by, with the sides interleaved: hello (the least that our server can
- * answer), node, search and reach over HTTP at 10,000 and 100,000 editions; reach beside hello and the bare computation
- * in this process; start time, memory, and the rate of an intake where the outside material is there. Prints a table and
- * writes tests/bench/results/bench.json with date and commit. Keep the machine quiet: p95 tells how quiet it was.
+ * answer), node, search and reach over HTTP at 10,000 and 100,000 editions, each with a plate; reach beside hello and the
+ * bare computation in this process; counts alone, by place and decade, and under filters; start time, memory, and the
+ * rate of an intake where the outside material is there. Prints a table and writes tests/bench/results/bench.json with
+ * date and commit. Keep the machine quiet: p95 tells how quiet it was; beside it stands the mean time of this process's
+ * threads, which other work disturbs less.
+ *
+ * `npm run bench -- 1000000` for other sizes; a store of more than 100,000 editions is made once and kept in `.store/`.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -11,16 +15,27 @@ import { openDesk } from '../../src/compose.ts';
 import { outsidePath } from '../support/outside-path.ts';
 import { repeatMarcxml } from '../support/repeat-marcxml.ts';
 import { type GraphqlClient, graphqlClient } from './graphql-client.ts';
+import { largeStore } from './large-store.ts';
 import { outsideFiles } from './outside-files.ts';
 import { round, type Timing, timingOf } from './percentile.ts';
-import { type Asked, hello, nodeQuestions, overHttp, reachQuestions, searchQuestions } from './questions.ts';
+import {
+  type Asked,
+  filteredQuestions,
+  hello,
+  nodeQuestions,
+  overHttp,
+  reachQuestions,
+  searchQuestions,
+} from './questions.ts';
 import { writeResult } from './result.ts';
 import { startServer } from './server-process.ts';
 import { syntheticStore } from './synthetic-store.ts';
 import { takeIntake } from './take-intake.ts';
 
 const rounds = 10;
-const sizes = [10_000, 100_000] as const;
+const sizes = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [10_000, 100_000];
+/** Larger stores are kept. */
+const mostMadeAnew = 100_000;
 const folder = mkdtempSync(join(tmpdir(), 'platestemma-bench-'));
 const closing: (() => unknown)[] = [];
 
@@ -29,6 +44,8 @@ interface Side {
   readonly times: number;
   readonly call: () => Promise<number>;
   readonly taken: number[];
+  /** Milliseconds that the threads of this process worked, in all; what is asked over HTTP is worked elsewhere. */
+  worked: number;
 }
 
 try {
@@ -36,8 +53,7 @@ try {
   const servers: Record<string, unknown> = {};
   const memory: (() => void)[] = [];
   for (const editions of sizes) {
-    const file = join(folder, `${editions}.store`);
-    await syntheticStore(file, editions);
+    const file = await storeOf(editions);
     const server = await startServer(file);
     const client = graphqlClient(server.url);
     const { store, questions } = await openDesk(file, { store: file, questionLimit: 10_000 });
@@ -46,13 +62,20 @@ try {
       () => store.close(),
       () => server.stop(),
     );
-    const [asked, bare] = [reachQuestions(), reachQuestions()];
+    const [asked, bare, counted, tallied] = Array.from({ length: 4 }, reachQuestions) as [Next, Next, Next, Next];
+    const filtered = filteredQuestions();
+    const counts = { page: { first: 0 } };
     Object.assign(sides, {
       [`hello ${editions}`]: side(40, () => timed(client, hello())),
       [`node ${editions}`]: side(40, askedEach(client, nodeQuestions(editions))),
       [`search ${editions}`]: side(10, askedEach(client, searchQuestions())),
       [`reach ${editions}`]: side(5, () => timed(client, overHttp(asked()))),
       [`reach in process ${editions}`]: side(5, () => timeOf(() => questions.reach(bare()))),
+      [`counts ${editions}`]: side(5, () => timeOf(() => questions.reach({ ...counted(), ...counts }))),
+      [`by place ${editions}`]: side(5, () =>
+        timeOf(() => questions.reach({ ...tallied(), ...counts, tallies: true })),
+      ),
+      [`filtered ${editions}`]: side(5, () => timeOf(() => questions.reach(filtered()))),
     });
     memory.push(() => {
       servers[editions] = { startTime: Math.round(server.startTime), memoryMB: server.memory() };
@@ -62,13 +85,22 @@ try {
   for (let number = 0; number <= rounds; number++) {
     for (const each of Object.values(sides)) {
       for (let time = 0; time < each.times; time++) {
+        const before = process.cpuUsage();
         const took = await each.call();
-        if (number > 0) each.taken.push(took);
+        const { user, system } = process.cpuUsage(before);
+        if (number === 0) continue;
+        each.taken.push(took);
+        each.worked += (user + system) / 1000;
       }
     }
   }
   for (const tell of memory) tell();
-  const timings = Object.fromEntries(Object.entries(sides).map(([name, { taken }]) => [name, timingOf(taken)]));
+  const timings = Object.fromEntries(
+    Object.entries(sides).map(([name, { taken, worked }]) => [
+      name,
+      { ...timingOf(taken), worked: round(worked / taken.length) },
+    ]),
+  );
   const withRatios = ratios(timings);
   console.table(withRatios);
   writeResult('bench', { milliseconds: withRatios, servers, intake: await intake() });
@@ -77,8 +109,17 @@ try {
   rmSync(folder, { recursive: true, force: true });
 }
 
+type Next = ReturnType<typeof reachQuestions>;
+
+async function storeOf(editions: number): Promise<string> {
+  if (editions > mostMadeAnew) return largeStore(editions);
+  const file = join(folder, `${editions}.store`);
+  await syntheticStore(file, editions);
+  return file;
+}
+
 function side(times: number, call: () => Promise<number>): Side {
-  return { times, call, taken: [] };
+  return { times, call, taken: [], worked: 0 };
 }
 
 function askedEach(client: GraphqlClient, next: () => Asked): () => Promise<number> {

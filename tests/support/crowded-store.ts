@@ -18,7 +18,7 @@ export function crowdedStore(file: string, editions: number): void {
     INSERT INTO window_detail VALUES (1, '{"datings":[],"accesses":[]}');
     ${numbers} INSERT INTO node SELECT i, printf('edition-no-%06d', i), ${kind}, printf('title %06d', i) FROM n;
     ${numbers} INSERT INTO edition (_key, _since, work, title) SELECT i, 1, 1, printf('Title %06d', i) FROM n;
-    ${numbers} INSERT INTO edition_window SELECT i, 1, 2, i % 2, i * 7 % 90000 - 90000, i * 7 % 90000 - 89000, 0 FROM n;
+    ${numbers} INSERT INTO edition_window SELECT i, printf('edition-no-%06d', i), 1, 2, i % 2, i * 7 % 90000 - 90000, i * 7 % 90000 - 89000, 0 FROM n;
     ${numbers} INSERT INTO link SELECT 1, 1400, i, 1, NULL FROM n;
     COMMIT;
   `);

@@ -7,7 +7,7 @@ import { seededRandom } from './seeded-random.ts';
 /** Editions of invented works, at real towns, from 1700 to 1900: the same ones for the same seed. */
 export interface SyntheticEditions {
   readonly places: readonly RecordOf<'Place'>[];
-  /** Works and editions with their imprints, datings and now and then a subject, some editions at a time. */
+  /** Works and editions with their imprints, datings, a plate and now and then a subject, some editions at a time. */
   batches(): Iterable<readonly AnyRow[]>;
 }
 
@@ -32,7 +32,7 @@ export function syntheticEditions(count: number, seed = 1): SyntheticEditions {
     .filter((_, i) => i % step === 0)
     .slice(0, towns)
     .map(placeOf);
-  return { places, batches: () => batchesOf(count, places, seededRandom(seed)) };
+  return { places, batches: () => batchesOf(count, places, seededRandom(seed), seededRandom(seed + 1)) };
 }
 
 /** Writes them through the one way in, and gives the number of rows. */
@@ -65,6 +65,7 @@ function* batchesOf(
   count: number,
   places: readonly RecordOf<'Place'>[],
   random: () => number,
+  ofPlates: () => number,
 ): Iterable<readonly AnyRow[]> {
   let work: RecordOf<'Work'> | undefined;
   for (let from = 0; from < count; from += perBatch) {
@@ -75,7 +76,7 @@ function* batchesOf(
         work = workOf(number, random);
         rows.push(work);
       }
-      rows.push(...editionOf(number, work, places, random));
+      rows.push(...editionOf(number, work, places, random), ...plateOf(number, ofPlates));
     }
     yield rows;
   }
@@ -115,6 +116,14 @@ function* editionOf(
     const iconclass = oneOf(subjects, random);
     yield { id: `depiction-synthetic-${number}`, kind: 'Depiction', picture: edition, iconclass };
   }
+}
+
+function* plateOf(number: number, random: () => number): Iterable<AnyRow> {
+  const plate = `plate-synthetic-${number}`;
+  const [one, other] = [oneOf(nouns, random), oneOf(nouns, random)];
+  yield { id: plate, kind: 'Plate', caption: `${oneOf(adjectives, random)} ${one} with ${other}, ${number % 97}` };
+  const edition = `edition-synthetic-${number}`;
+  yield { id: `appearance-synthetic-${number}`, kind: 'Appearance', plate, edition, presence: 'PRESENT' };
 }
 
 /** Small towns are rarer: the square of the draw prefers the first of the list. */

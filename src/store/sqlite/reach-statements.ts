@@ -48,10 +48,10 @@ export const reachSql = {
     `SELECT ${window}, count(*) FROM ${windowsThatPass(filter)} GROUP BY ${window}`,
 
   inWindow: (filter: readonly Condition[]): string =>
-    `SELECT n.id FROM ${windowsThatPass(filter, joinNode)} AND w.profile = :profile AND w.class = :class AND w.detail = :detail AND w.first = :first AND w.last = :last AND n.id > :after ORDER BY n.id LIMIT :limit`,
+    `SELECT w.id FROM ${windowsThatPass(filter)} AND w.profile = :profile AND w.class = :class AND w.detail = :detail AND w.first = :first AND w.last = :last AND w.id > :after ORDER BY w.id LIMIT :limit`,
 
   /** Every edition that passes with the numbers of its window, in no order. */
-  windows: (filter: readonly Condition[]): string => `SELECT n.id, ${window} FROM ${windowsThatPass(filter, joinNode)}`,
+  windows: (filter: readonly Condition[]): string => `SELECT w.id, ${window} FROM ${windowsThatPass(filter)}`,
 
   byTitle: (filter: readonly Condition[]): string => {
     const inOrder = filter.every(name => !setConditions.has(name));

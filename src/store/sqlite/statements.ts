@@ -52,7 +52,7 @@ export const sql = {
   traitsOfText: 'SELECT number FROM window_traits WHERE text = ?',
   insertTraits: 'INSERT INTO window_traits (text) VALUES (?)',
   putWindow:
-    'INSERT OR REPLACE INTO edition_window (edition, profile, class, detail, first, last, traits) VALUES (?, ?, ?, ?, ?, ?, ?)',
+    'INSERT OR REPLACE INTO edition_window (edition, id, profile, class, detail, first, last, traits) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
   numbersOfWindow: 'SELECT profile, class, detail, first, last, traits FROM edition_window WHERE edition = ?',
   windowOf:
     'SELECT p.name, w.class, d.text, w.first, w.last, t.text FROM edition_window AS w CROSS JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail LEFT JOIN window_traits AS t ON t.number = w.traits WHERE w.edition = ?',

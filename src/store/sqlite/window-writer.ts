@@ -47,7 +47,8 @@ export class WindowWriter {
     this.#traits = new NameTable(prepared, sql.traitsOfText, sql.insertTraits);
   }
 
-  put(edition: number, [profile, dateClass, detail, first, last, traits]: WrittenWindow): void {
+  /** @param edition its key @param id its id */
+  put(edition: number, id: string, [profile, dateClass, detail, first, last, traits]: WrittenWindow): void {
     const window = [
       this.#profiles.number(profile),
       dateClass,
@@ -60,7 +61,7 @@ export class WindowWriter {
     if (before?.every((number, i) => number === window[i]!) === true) return;
     if (before !== undefined) this.#changes.push([...before, -1]);
     this.#changes.push([...window, 1]);
-    this.#prepared.of(sql.putWindow).run(edition, ...window);
+    this.#prepared.of(sql.putWindow).run(edition, id, ...window);
   }
 
   /** Tallies what has been put since it was last called: once a change. */

@@ -153,7 +153,7 @@ export class Writer {
 
   #writeRest({ dated, windows, origins, await: awaited, arrived, recount, checkpoint }: WrittenBatch): void {
     for (const each of dated) this.#writeDays(each);
-    for (const [edition, ...window] of windows) this.#windows.put(this.#key(edition), window);
+    for (const [id, ...window] of windows) this.#windows.put(this.#key(id), id, window);
     this.#windows.tally();
     if (recount) this.#windows.remake();
     for (const [key, source, id, digest] of origins) {

@@ -114,8 +114,9 @@ describe('statements of the SQLite engine', () => {
     ]);
   });
 
-  test('windows are grouped and listed in the order of their index, without sorting', () => {
-    expect(plan(open, sql.allWindows).join('\n')).not.toContain('USE TEMP B-TREE');
+  test('editions are listed in the order of an index, without sorting', () => {
+    expect(plan(open, reachSql.inWindow([])).join('\n')).not.toContain('USE TEMP B-TREE');
+    expect(plan(open, reachSql.inWindow(['traits'])).join('\n')).not.toContain('ORDER BY');
     expect(plan(open, sql.listKind).join('\n')).not.toContain('USE TEMP B-TREE');
     expect(plan(open, reachSql.byTitle(['traits'])).join('\n')).not.toContain('USE TEMP B-TREE');
   });

@@ -15,22 +15,52 @@ export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
   readonly added: ReadonlySet<string>;
 }
 
+/** A change that is being written while the next is worked out: the store may have its rows, or not yet. */
+export interface Underway {
+  readonly works: ReadonlyMap<string, RecordOf<'Work'>>;
+  readonly hasConventions: boolean;
+  readonly written: Promise<unknown>;
+}
+
+export const nothingUnderway: Underway = { works: new Map(), hasConventions: false, written: Promise.resolve() };
+
+export function underwayOf(rows: readonly AnyRow[], written: Promise<unknown>): Underway {
+  return {
+    works: new Map(rows.flatMap(row => (row.kind === 'Work' ? [[row.id, row]] : []))),
+    hasConventions: rows.some(row => row.kind === 'Convention'),
+    written,
+  };
+}
+
 /** The one way in: adds what is derived from the rows (order, tokens, windows of editions) and writes all in one change set. */
 export async function applyChanges(store: GraphStore, proposed: ProposedChanges): Promise<WriteReceipt> {
+  return store.write(await prepareChanges(store, proposed));
+}
+
+/** What `applyChanges` writes. It waits for a change underway only where what is derived may rest on it. */
+export async function prepareChanges(
+  store: GraphStore,
+  proposed: ProposedChanges,
+  underway = nothingUnderway,
+): Promise<WriteBatch> {
   const { rows, added, ...batch } = proposed;
+  if (rows.some(row => !added.has(row.id)) || underway.hasConventions) await underway.written;
   const conventions = await conventionsInForce(store, rows);
-  return store.write({
+  return {
     ...batch,
-    put: rows.map(row => ({ ...putRow(row, conventions), isNew: added.has(row.id) })),
-    windows: await touchedWindows(store, rows, added, conventions),
-  });
+    put: rows.map(row => putRow(row, conventions, added.has(row.id))),
+    windows: await touchedWindows(store, rows, added, conventions, underway),
+  };
 }
 
 /** A row with what it is ordered and found by. */
-export function putRow(row: AnyRow, conventions: Conventions): PutRow {
-  if (isRecordKind(row.kind)) return { row, ...findable(row as AnyRecord) };
+export function putRow(row: AnyRow, conventions: Conventions, isNew: boolean): PutRow {
+  if (isRecordKind(row.kind)) {
+    const { sort, tokens } = findable(row as AnyRecord);
+    return { row, isNew, sort, tokens };
+  }
   const days = row.kind === 'Dating' ? datedDays(row, slackOf(conventions)) : undefined;
-  return days === undefined ? { row } : { row, days };
+  return days === undefined ? { row, isNew } : { row, isNew, days };
 }
 
 async function touchedWindows(
@@ -38,13 +68,14 @@ async function touchedWindows(
   rows: readonly AnyRow[],
   added: ReadonlySet<string>,
   conventions: Conventions,
+  underway: Underway,
 ): Promise<readonly EditionWindow[]> {
   const changed = new Map(rows.map(row => [row.id, row]));
-  const editions = await touchedEditions(store, rows, added);
+  const editions = await touchedEditions(store, rows, added, underway);
   if (editions.length === 0) return [];
   const [claims, works] = await Promise.all([
     claimsOfEditions(store, editions, changed, added),
-    worksOfEditions(store, editions, changed),
+    worksOfEditions(store, editions, changed, underway),
   ]);
   return editions.map((edition, i) => editionWindow(edition, works.get(edition.work), claims[i]!, conventions));
 }
@@ -54,6 +85,7 @@ async function touchedEditions(
   store: GraphStore,
   rows: readonly AnyRow[],
   added: ReadonlySet<string>,
+  underway: Underway,
 ): Promise<readonly RecordOf<'Edition'>[]> {
   const editions = new Map<string, RecordOf<'Edition'>>();
   for (const row of rows) if (row.kind === 'Edition') editions.set(row.id, row);
@@ -66,6 +98,8 @@ async function touchedEditions(
     for (const link of windowLinks) if (link.kind === row.kind) named.add(linkedId(row, link.name));
   }
   const missing = [...named].filter(id => id.startsWith('edition-') && !editions.has(id));
+  // What is said of them may be underway.
+  if (missing.length > 0) await underway.written;
   for (const row of await store.rows(missing)) if (row?.kind === 'Edition') editions.set(row.id, row);
 
   const works = rewritten.filter(row => row.kind === 'Work').map(row => row.id);
@@ -102,11 +136,12 @@ async function worksOfEditions(
   store: GraphStore,
   editions: readonly RecordOf<'Edition'>[],
   changed: ReadonlyMap<string, AnyRow>,
+  underway: Underway,
 ): Promise<ReadonlyMap<string, RecordOf<'Work'>>> {
   const works = new Map<string, RecordOf<'Work'>>();
   const missing = new Set<string>();
   for (const { work } of editions) {
-    const row = changed.get(work);
+    const row = changed.get(work) ?? underway.works.get(work);
     if (row?.kind === 'Work') works.set(work, row);
     else missing.add(work);
   }

@@ -1,8 +1,8 @@
 import { alikeAtFirst, makeId } from '../domain/model/id.ts';
 import type { AnyClaim, AnyRow, Origin } from '../domain/model/row.ts';
 import type { Bundle, IntendedLink, Intention } from '../intake/intention.ts';
-import type { AwaitedLink, GraphStore, OriginFound } from '../store/graph-store.ts';
-import { applyChanges } from './apply-changes.ts';
+import type { AwaitedLink, GraphStore, OriginFound, WriteBatch } from '../store/graph-store.ts';
+import { nothingUnderway, prepareChanges, type Underway, underwayOf } from './apply-changes.ts';
 import { addProblem, addRemark, emptyReport, type IntakeReport } from './intake-report.ts';
 import { OriginCache, originKey } from './origin-cache.ts';
 import type { World } from './ports.ts';
@@ -36,7 +36,7 @@ export async function takenUp(store: GraphStore, intake: string, batch: string):
 
 /**
  * Applies what an intake yields, in batches; each batch and its checkpoint are one change set, safe before the next is
- * begun. The next batch is read while one is written.
+ * sent to the store. The next batch is read and worked out while one is written.
  */
 export async function applyIntake(
   store: GraphStore,
@@ -72,7 +72,7 @@ class IntakeRun {
   readonly #origins: OriginCache;
   readonly #secondsBefore: number;
   readonly #started = performance.now();
-  #writing: Promise<void> = Promise.resolve();
+  #before: BatchUnderway = { ...nothingUnderway, origins: new Map(), awaited: new Map() };
 
   constructor(store: GraphStore, world: World, begun: IntakeReport, options: IntakeOptions) {
     this.#store = store;
@@ -83,19 +83,21 @@ class IntakeRun {
     this.#origins = new OriginCache(store);
   }
 
-  /** Works a batch out and begins to write it; the batch before is safe by then. */
+  /** Works a batch out while the one before is written, then begins to write it; the one before is safe by then. */
   async take(batch: readonly Intention[], last: boolean): Promise<void> {
-    await this.#writing;
     const plan = await this.#plan(batch);
+    const changes = await this.#changes(plan);
+    await this.#before.written;
     this.#report.complete = last && this.#options.signal?.aborted !== true;
     this.#report.seconds = this.#secondsBefore + (performance.now() - this.#started) / 1000;
-    this.#writing = this.#write(plan).then(() => this.#options.onProgress?.(this.#report));
+    const written = this.#write(changes, { ...this.#report });
     // A failure is thrown where the promise is awaited, by the next batch or at the end.
-    this.#writing.catch(() => undefined);
+    written.catch(() => undefined);
+    this.#before = batchUnderway(plan, written);
   }
 
   async finish(): Promise<IntakeReport> {
-    await this.#writing;
+    await this.#before.written;
     this.#report.seconds = this.#secondsBefore + (performance.now() - this.#started) / 1000;
     return this.#report;
   }
@@ -111,7 +113,7 @@ class IntakeRun {
     }
     const all = bundles.flatMap(b => b.rows.flatMap(row => row.origin ?? []).concat(b.links.map(link => link.target)));
     await this.#origins.load(all);
-    const elsewhere = await this.#store.byOriginKey(bundles.map(bundle => bundle.origin.key));
+    const elsewhere = await this.#byOriginKey(bundles.map(bundle => bundle.origin.key));
     for (const [i, bundle] of bundles.entries()) await this.#takeBundle(bundle, elsewhere[i]!, plan);
     await this.#welcomeArrived(plan);
     return plan;
@@ -137,6 +139,7 @@ class IntakeRun {
   }
 
   async #revise(bundle: Bundle, id: string, plan: Plan): Promise<void> {
+    await this.#before.written;
     const { ids, fresh } = this.#name(bundle, plan);
     const rows = bundle.rows.map(({ row }) => resolveNames(row, ids));
     const { kind } = bundle.rows[0]!.row;
@@ -216,7 +219,7 @@ class IntakeRun {
   /** Links that waited, in the store or in this batch, for a record that is new in this batch. */
   async #welcomeArrived(plan: Plan): Promise<void> {
     const arrived = plan.origins.filter(origin => plan.added.has(origin.id) && origin.digest !== '');
-    const waiting = await this.#store.awaited(arrived);
+    const waiting = await this.#awaited(arrived);
     const here = Map.groupBy(plan.await, link => originKey(link.origin));
     arrived.forEach((origin, i) => {
       const links = [...waiting[i]!, ...(here.get(originKey(origin)) ?? [])];
@@ -228,21 +231,55 @@ class IntakeRun {
     plan.await = [...here.values()].flat();
   }
 
+  /** Those of the batch that is being written are not in the store yet, or just so. */
+  async #byOriginKey(keys: readonly string[]): Promise<readonly (readonly OriginFound[])[]> {
+    const stored = await this.#store.byOriginKey(keys);
+    return stored.map((found, i) => [...found, ...(this.#before.origins.get(keys[i]!) ?? [])]);
+  }
+
+  async #awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]> {
+    const stored = await this.#store.awaited(origins);
+    return stored.map((links, i) => {
+      const before = this.#before.awaited.get(originKey(origins[i]!)) ?? [];
+      return [...links, ...before.filter(({ claim }) => links.every(link => link.claim.id !== claim.id))];
+    });
+  }
+
   #refuse(problem: Parameters<typeof addProblem>[1]): void {
     this.#report.refused++;
     addProblem(this.#report, problem);
   }
 
-  async #write(plan: Plan): Promise<void> {
-    const { intake, who, why, dryRun } = this.#options;
-    if (dryRun === true) return;
-    const receipt = await applyChanges(this.#store, {
-      ...plan,
-      changeSet: { who, why, moment: this.#world.now(), batch: this.#report.batch },
-      checkpoint: { intake, records: this.#report.records, report: this.#report },
-    });
-    this.#report.changeSet = receipt.changeSet;
+  async #changes(plan: Plan): Promise<WriteBatch | undefined> {
+    if (this.#options.dryRun === true) return undefined;
+    const { who, why } = this.#options;
+    const changeSet = { who, why, moment: this.#world.now(), batch: this.#report.batch };
+    return prepareChanges(this.#store, { ...plan, changeSet }, this.#before);
   }
+
+  async #write(changes: WriteBatch | undefined, report: IntakeReport): Promise<void> {
+    if (changes !== undefined) {
+      const checkpoint = { intake: this.#options.intake, records: report.records, report };
+      this.#report.changeSet = (await this.#store.write({ ...changes, checkpoint })).changeSet;
+    }
+    this.#options.onProgress?.(report);
+  }
+}
+
+/** The batch that is being written while the next is worked out. */
+interface BatchUnderway extends Underway {
+  /** By key, whatever the source. */
+  readonly origins: ReadonlyMap<string, readonly OriginFound[]>;
+  /** By origin. */
+  readonly awaited: ReadonlyMap<string, readonly AwaitedLink[]>;
+}
+
+function batchUnderway(plan: Plan, written: Promise<void>): BatchUnderway {
+  return {
+    ...underwayOf(plan.rows, written),
+    origins: Map.groupBy(plan.origins, origin => origin.key),
+    awaited: Map.groupBy(plan.await, link => originKey(link.origin)),
+  };
 }
 
 interface Plan {

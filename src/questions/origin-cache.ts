@@ -8,14 +8,31 @@ export function originKey(origin: Origin): string {
   return `${origin.source}\n${origin.key}`;
 }
 
+/** What is known, by source and key. */
+class Generation {
+  readonly #bySource = new Map<string, Map<string, OriginFound>>();
+  size = 0;
+
+  get({ source, key }: Origin): OriginFound | undefined {
+    return this.#bySource.get(source)?.get(key);
+  }
+
+  set({ source, key }: Origin, found: OriginFound): void {
+    const keys = this.#bySource.get(source) ?? new Map<string, OriginFound>();
+    this.#bySource.set(source, keys);
+    keys.set(key, found);
+    this.size++;
+  }
+}
+
 /**
  * Which record was taken from where: asks the store once for each origin, and remembers those last used. When the young
  * generation is full it becomes the old one, and the old one is forgotten: far cheaper than to keep an exact order.
  */
 export class OriginCache {
   readonly #store: GraphStore;
-  #young = new Map<string, OriginFound>();
-  #old = new Map<string, OriginFound>();
+  #young = new Generation();
+  #old = new Generation();
 
   constructor(store: GraphStore) {
     this.#store = store;
@@ -25,29 +42,28 @@ export class OriginCache {
   async load(origins: readonly Origin[]): Promise<void> {
     if (this.#young.size + origins.length > remembered) {
       this.#old = this.#young;
-      this.#young = new Map();
+      this.#young = new Generation();
     }
     const missing = new Map<string, Origin>();
     for (const origin of origins) {
-      const key = originKey(origin);
-      if (this.#young.has(key)) continue;
-      const found = this.#old.get(key);
-      if (found === undefined) missing.set(key, origin);
-      else this.#young.set(key, found);
+      if (this.#young.get(origin) !== undefined) continue;
+      const found = this.#old.get(origin);
+      if (found === undefined) missing.set(originKey(origin), origin);
+      else this.#young.set(origin, found);
     }
-    const asked = [...missing];
-    const answers = await this.#store.byOrigin(asked.map(([, origin]) => origin));
-    asked.forEach(([key], i) => {
+    const asked = [...missing.values()];
+    const answers = await this.#store.byOrigin(asked);
+    asked.forEach((origin, i) => {
       const found = answers[i];
-      if (found !== undefined) this.#young.set(key, found);
+      if (found !== undefined) this.#young.set(origin, found);
     });
   }
 
   get(origin: Origin): OriginFound | undefined {
-    return this.#young.get(originKey(origin));
+    return this.#young.get(origin);
   }
 
   set(origin: Origin, found: OriginFound): void {
-    this.#young.set(originKey(origin), found);
+    this.#young.set(origin, found);
   }
 }

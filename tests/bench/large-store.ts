@@ -44,7 +44,7 @@ export async function largeStore(editions: number): Promise<string> {
 async function put(store: GraphStore, rows: readonly AnyRow[], windows: readonly EditionWindow[]): Promise<void> {
   await store.write({
     changeSet,
-    put: rows.map(row => ({ ...putRow(row, defaultConventions), isNew: true })),
+    put: rows.map(row => putRow(row, defaultConventions, true)),
     windows,
   });
 }

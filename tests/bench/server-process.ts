@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { builtProgram } from './built-program.ts';
 import { peakMemory } from './peak-memory.ts';
 
 /** Our server in a process of its own. */
@@ -14,7 +15,7 @@ export interface ServerProcess {
 }
 
 export async function startServer(store: string, env: Readonly<Record<string, string>> = {}): Promise<ServerProcess> {
-  const main = new URL('../../src/main.ts', import.meta.url).pathname;
+  const main = builtProgram();
   const begun = performance.now();
   const child = spawn(process.execPath, [main, 'serve', '--store', store, '--port', '0'], {
     stdio: ['ignore', 'pipe', 'inherit'],

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { statSync } from 'node:fs';
+import { builtProgram } from './built-program.ts';
 import { peakMemory } from './peak-memory.ts';
 
 export interface Taken {
@@ -14,7 +15,7 @@ export interface Taken {
 
 /** One intake of a MARCXML file into a store, in a process of its own. */
 export async function takeIntake(file: string, store: string): Promise<Taken> {
-  const main = new URL('../../src/main.ts', import.meta.url).pathname;
+  const main = builtProgram();
   const child = spawn(process.execPath, [main, 'intake', 'marcxml', file, '--store', store, '--json'], {
     stdio: ['ignore', 'pipe', 'ignore'],
   });

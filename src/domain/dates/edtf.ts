@@ -1,4 +1,5 @@
 import { PlatestemmaError } from '../../errors.ts';
+import { remember } from '../text/remember.ts';
 import type { DayBounds } from './day-bounds.ts';
 import { assemble } from './edtf-assemble.ts';
 import { readDate } from './edtf-date.ts';
@@ -41,7 +42,24 @@ export function estimatedYear(text: string): number | undefined {
   return isEdtfFault(date) ? undefined : date.estimate;
 }
 
+type Read = (text: string) => DayBounds | EdtfFault;
+
+/** A library says the same few thousand dates again and again. */
+const remembered = 5000;
+const strict: Read = remember(remembered, text => readAnew(text, undefined));
+const bySlack = new WeakMap<SlackConvention, Read>();
+
 function read(text: string, slack: SlackConvention | undefined): DayBounds | EdtfFault {
+  if (slack === undefined) return strict(text);
+  let known = bySlack.get(slack);
+  if (known === undefined) {
+    known = remember(remembered, text => readAnew(text, slack));
+    bySlack.set(slack, known);
+  }
+  return known(text);
+}
+
+function readAnew(text: string, slack: SlackConvention | undefined): DayBounds | EdtfFault {
   if (text.length > longestEdtf) return edtfFault(`at most ${longestEdtf} characters`);
   if (text.startsWith('[') || text.startsWith('{')) return readSet(text, slack);
   if (text.includes('/')) return readInterval(text, slack);

@@ -2,7 +2,7 @@ import type { Fields } from '../model/declaration.ts';
 import { recordKinds } from '../model/kinds.ts';
 import { labelOf } from '../model/label.ts';
 import type { AnyRecord } from '../model/row.ts';
-import { foldTokens, sortKey } from './fold.ts';
+import { foldTokens, sortKey, sortKeyOf } from './fold.ts';
 
 /** What a record is ordered and found by. */
 export interface Findable {
@@ -15,8 +15,13 @@ export interface Findable {
 export function findable(record: AnyRecord): Findable {
   const filed = (record.kind === 'Agent' ? record.sortName : undefined) ?? labelOf(record);
   const tokens = new Set<string>();
-  for (const text of textsOf(record)) for (const token of foldTokens(text)) tokens.add(token);
-  return { sort: filed === undefined ? '' : sortKey(filed), tokens: [...tokens] };
+  let sort = filed === undefined ? '' : undefined;
+  for (const text of textsOf(record)) {
+    const folded = foldTokens(text);
+    if (text === filed) sort ??= sortKeyOf(folded);
+    for (const token of folded) tokens.add(token);
+  }
+  return { sort: sort ?? sortKey(filed!), tokens: [...tokens] };
 }
 
 function textsOf(record: AnyRecord): string[] {

@@ -75,7 +75,12 @@ export function foldTokens(text: string): string[] {
  * it would be longer than 120 UTF-16 units. Empty if it has no letters.
  */
 export function sortKey(text: string): string {
-  const key = foldTokens(text).join(' ');
+  return sortKeyOf(foldTokens(text));
+}
+
+/** The same of a text that has been folded. */
+export function sortKeyOf(tokens: readonly string[]): string {
+  const key = tokens.join(' ');
   if (key.length <= longestSortKey) return key;
   const cut = key.slice(0, longestSortKey);
   return cut.isWellFormed() ? cut : cut.slice(0, -1);

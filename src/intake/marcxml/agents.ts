@@ -1,9 +1,9 @@
 import type { Label, RecordOf } from '../../domain/model/row.ts';
 import { foldTokens } from '../../domain/text/fold.ts';
+import { remember } from '../../domain/text/remember.ts';
 import type { BundleDraft, RecordDraft } from './bundle-draft.ts';
 import { type MarcField, subfield } from './marc-record.ts';
 import type { RecordView } from './record-view.ts';
-import { remember } from './remember.ts';
 import { rolesOf } from './roles.ts';
 import { scriptLanguage } from './scripts.ts';
 import { type Marks, statement, tidy, withoutEndMarks, withoutFinalStop } from './text.ts';

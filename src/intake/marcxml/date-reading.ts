@@ -2,7 +2,7 @@ import { tryEdtf } from '../../domain/dates/edtf.ts';
 import { readDatePhrase } from '../../domain/dates/phrase.ts';
 import type { PhraseProfile, PhraseReading } from '../../domain/dates/phrase-reading.ts';
 import type { ClaimOf } from '../../domain/model/row.ts';
-import { remember } from './remember.ts';
+import { remember } from '../../domain/text/remember.ts';
 
 type Dating = ClaimOf<'Dating'>;
 

@@ -1,10 +1,10 @@
 import { type ImprintPlaceText, readImprintPlaces } from '../../domain/conventions/imprint-place-text.ts';
+import { remember } from '../../domain/text/remember.ts';
 import { firm } from './agents.ts';
 import type { BundleDraft, Said } from './bundle-draft.ts';
 import type { ImprintRole } from './imprint-markers.ts';
 import { type ImprintPart, imprintParts } from './imprint-words.ts';
 import { readPlace } from './place-reading.ts';
-import { remember } from './remember.ts';
 import { tidy, withoutEndMarks } from './text.ts';
 
 /** The words of a place, as the record has them, and what they name. */

@@ -1,10 +1,10 @@
+import { remember } from '../../domain/text/remember.ts';
 import type { BundleDraft, Said } from './bundle-draft.ts';
 import type { ImprintRole } from './imprint-markers.ts';
 import { ImprintWriter, type Places, placesIn } from './imprint-writer.ts';
 import type { MarcField } from './marc-record.ts';
 import { countriesOf } from './place-reading.ts';
 import type { RecordView } from './record-view.ts';
-import { remember } from './remember.ts';
 import { type Marks, statement, tidy, withoutEndMarks } from './text.ts';
 import { readUnstructuredImprint, type UnstructuredImprint } from './unstructured-imprint.ts';
 

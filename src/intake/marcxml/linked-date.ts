@@ -1,5 +1,5 @@
+import { remember } from '../../domain/text/remember.ts';
 import { boundsOf, readImprintDate } from './date-reading.ts';
-import { remember } from './remember.ts';
 import { trailingDate } from './unstructured-imprint-ends.ts';
 
 /**

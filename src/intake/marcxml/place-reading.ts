@@ -3,10 +3,10 @@ import { countryCodeOf } from '../../domain/conventions/country-codes-by-name.ts
 import type { ImprintPlaceText } from '../../domain/conventions/imprint-place-text.ts';
 import { placeKey } from '../../domain/conventions/imprint-towns.ts';
 import { type PlaceResolution, resolvePlaceName } from '../../domain/conventions/resolve-place.ts';
+import { remember } from '../../domain/text/remember.ts';
 import type { RecordDraft } from './bundle-draft.ts';
 import { subfieldValues } from './marc-record.ts';
 import type { RecordView } from './record-view.ts';
-import { remember } from './remember.ts';
 
 /** A place named in an imprint: the record it comes to, and by which rule. */
 export interface PlaceReading {

@@ -1,4 +1,4 @@
-import { remember } from '../marcxml/remember.ts';
+import { remember } from '../../domain/text/remember.ts';
 
 /** Longest text that a pattern is tried on: others count as not found. */
 export const longestSearched = 10_000;

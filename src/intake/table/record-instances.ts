@@ -2,10 +2,10 @@ import { readImprintPlaces } from '../../domain/conventions/imprint-place-text.t
 import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import type { RecordOf } from '../../domain/model/row.ts';
 import { foldTokens } from '../../domain/text/fold.ts';
+import { remember } from '../../domain/text/remember.ts';
 import { invariant } from '../../errors.ts';
 import { nameKey } from '../marcxml/agents.ts';
 import { readPlace } from '../marcxml/place-reading.ts';
-import { remember } from '../marcxml/remember.ts';
 import { withoutEndMarks, withoutFinalStop } from '../marcxml/text.ts';
 import { type FieldRemark, faultsOf } from './fill-field.ts';
 import { type FilledFields, fillFields } from './fill-fields.ts';

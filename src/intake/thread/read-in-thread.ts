@@ -5,7 +5,7 @@ import type { SourceReading } from '../source-reading.ts';
 import type { ThreadSays } from './reading-thread.ts';
 
 /** Batches that may wait here before the thread is given more to read. */
-const mostWaiting = 8;
+const mostWaiting = 12;
 
 /** Megabytes the thread may hold: records are read one by one, and a thread without bounds grows before it tidies. */
 const resourceLimits = { maxYoungGenerationSizeMb: 48, maxOldGenerationSizeMb: 256 };

@@ -28,16 +28,16 @@ export function kindNumber(kind: KindName): number {
 
 export function encodeRow({ row, isNew, sort, tokens }: PutRow): WrittenRow {
   const values = row as unknown as Readonly<Record<string, unknown>>;
-  const cells = rowFields(row.kind).map(({ name, shape }) => encode(values[name], shape));
   const record = isRecordKind(row.kind);
-  return [
+  const written: [number, string, boolean, string | null, string | null, ...Cell[]] = [
     kindNumber(row.kind),
     row.id,
     isNew === true,
     record ? (sort ?? '') : null,
     record ? (tokens ?? []).join(' ') : null,
-    ...cells,
   ];
+  for (const { name, shape } of rowFields(row.kind)) written.push(encode(values[name], shape));
+  return written;
 }
 
 export function decodeRow(read: ReadRow): Stamped<AnyRow> {

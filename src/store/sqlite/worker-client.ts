@@ -6,6 +6,9 @@ import type { Answer, Call, WorkerData } from './worker.ts';
 /** How long after its limit a call may still answer, in milliseconds, before its asker is told that it has ended. */
 const grace = 5;
 
+/** Megabytes for what the writer forgets at once: a batch is much, and a thread without bounds grows before it tidies. */
+const writerLimits = { maxYoungGenerationSizeMb: 24 };
+
 interface Waiting {
   readonly name: string;
   readonly args: readonly unknown[];
@@ -159,7 +162,10 @@ export class WorkerClient implements StoreCalls {
   #start(): Worker {
     const url = new URL(import.meta.url.endsWith('.ts') ? './worker.ts' : './worker.js', import.meta.url);
     const workerData: WorkerData = { file: this.#file, role: this.#role, stop: this.#stop };
-    const worker = new Worker(url, { workerData });
+    const worker = new Worker(url, {
+      workerData,
+      ...(this.#role === 'writer' ? { resourceLimits: writerLimits } : {}),
+    });
     worker.once('message', () => {
       this.#isReady = true;
       for (const waiting of this.#queue) this.#startClock(waiting);

@@ -1,8 +1,10 @@
+import { setTimeout } from 'node:timers/promises';
 import { describe, expect, test } from 'vitest';
 import type { ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
 import type { Bundle, Intention } from '../../src/intake/intention.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
-import { applyIntake, takenUp } from '../../src/questions/apply-intake.ts';
+import { applyIntake, batchSize, takenUp } from '../../src/questions/apply-intake.ts';
+import { checkStore } from '../../src/questions/check-store.ts';
 import { checksum } from '../../src/questions/export-graph.ts';
 import { emptyReport, type IntakeReport } from '../../src/questions/intake-report.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
@@ -19,7 +21,10 @@ function record(key: string, title: string, year: string, after?: string): Bundl
     digest: `${title} ${year}`,
     rows: [
       { row: { id: '@edition', kind: 'Edition', work: '@work', title }, origin: { source: 'X', key } },
-      { row: { id: '@work', kind: 'Work', labels: [{ text: title }] }, origin: { source: 'X', key: `work:${title}` } },
+      {
+        row: { id: '@work', kind: 'Work', labels: [{ text: title }], form: 'BOOK' },
+        origin: { source: 'X', key: `work:${title}` },
+      },
       {
         row: { id: '@catalogue', kind: 'Reference', labels: [{ text: 'Catalogue of X' }] },
         origin: { source: 'X', key: 'catalogue' },
@@ -82,6 +87,24 @@ function take(store: GraphStore, intentions: readonly Intention[], begun?: Intak
     who: 'intake',
     why: 'test',
   });
+}
+
+/** A store whose writes take a while, before or after what they write can be read. */
+function slowStore(store: GraphStore, when: 'before' | 'after'): GraphStore {
+  const write: GraphStore['write'] = async batch => {
+    if (when === 'before') await setTimeout(5);
+    const receipt = await store.write(batch);
+    if (when === 'after') await setTimeout(5);
+    return receipt;
+  };
+  return new Proxy(store, {
+    get: (target, name) => (name === 'write' ? write : Reflect.get(target, name).bind(target)),
+  });
+}
+
+async function faultsAndSum(store: GraphStore): Promise<unknown> {
+  const { faults, checksum } = await checkStore(store, testWorld(), { rebuild: false });
+  return { faults, checksum };
 }
 
 const sums = ({ records, taken, known, edited, differing, refused }: IntakeReport) => ({
@@ -220,6 +243,36 @@ describe('an intake', () => {
     expect(await take(store, [{ ...changed, digest: 'linked again' }])).toMatchObject({ edited: 1, linksMade: 0 });
     const waiting = { ...record('2', 'Views', '1770', '9'), digest: 'waits' };
     expect(await take(store, [waiting])).toMatchObject({ linksMade: 0, linksAwaited: 0 });
+  });
+
+  test('counts what is being written as known: a slow store comes to the same content', async () => {
+    // Works are shared with the batch before; links point forwards and backwards over batches; records come again, as
+    // they are, changed, and under another source.
+    const size = 3 * batchSize;
+    const records = Array.from({ length: size }, (_, i) => {
+      const target = i % 3 === 0 ? i + batchSize - 1 : i - batchSize + 1;
+      return record(
+        String(i),
+        `Views ${i % (batchSize + 7)}`,
+        '1764',
+        target < 0 || target >= size ? undefined : String(target),
+      );
+    });
+    const again = records.slice(batchSize - 50, batchSize).map((bundle, i): Bundle => {
+      if (i % 3 === 0) return bundle;
+      if (i % 3 === 1) return record(bundle.origin.key, `Other views ${i}`, '1790');
+      return { ...bundle, origin: { ...bundle.origin, source: 'Y' } };
+    });
+    const all = [...records.slice(0, batchSize + 100), ...again, ...records.slice(batchSize + 100)];
+    const expected = memoryStore();
+    const report = await take(expected, all);
+    expect(sums(report)).toMatchObject({ taken: size, known: 33, edited: 17 });
+    for (const when of ['before', 'after'] as const) {
+      const slow = memoryStore();
+      const slowReport = await take(slowStore(slow, when), all);
+      expect({ ...slowReport, seconds: 0, batch: '' }).toEqual({ ...report, seconds: 0, batch: '' });
+      expect(await faultsAndSum(slow)).toEqual(await faultsAndSum(expected));
+    }
   });
 
   test('works everything out and writes nothing when it is dry', async () => {

@@ -1,9 +1,9 @@
 /**
  * V8 lets a heap grow for as long as the machine has memory, and the system's allocator keeps an arena a thread: an
- * intake of millions of records would take twice the memory that it needs. With the threads of an intake at work, more
- * threads that tidy only stand in their way.
+ * intake of millions of records would take twice the memory that it needs. Its threads keep the machine busy by
+ * themselves: more of them that tidy or compile only stand in their way.
  */
-const flags = ['--max-old-space-size=96', '--max-semi-space-size=10', '--no-parallel-scavenge', '--v8-pool-size=1'];
+const flags = ['--max-old-space-size=80', '--max-semi-space-size=8', '--single-threaded-gc', '--v8-pool-size=0'];
 const environment = { MALLOC_ARENA_MAX: '1' };
 
 /**

@@ -17,17 +17,32 @@ export function fewestClaims(
   says: (network: DatesNetwork) => boolean,
 ): DatesNetwork | undefined {
   const ids = involvedIn(reasons);
-  const ends = reasons.filter(({ kind }) => kind === 'BOUND').length;
   if (ids.length > mostClaims || reasons.some(({ kind }) => kind === 'CHOICE')) return undefined;
   const whole = restingOn(network, ids, reasons);
-  const isSimple = ends <= 2 && whole.bounds.length + whole.links.length <= reasons.length;
-  if (isSimple) return undefined;
+  if (saysNoMore(whole, reasons)) return undefined;
   let kept = whole;
   for (const id of ids) {
     const fewer = without(kept, id);
     if (says(fewer)) kept = fewer;
   }
   return kept === whole ? undefined : kept;
+}
+
+/**
+ * Whether the claims say nothing but what the reasons name, once each, so that fewest steps are fewest claims. One bound or
+ * link may be named at both its ends; over a gap between days it may serve twice.
+ */
+function saysNoMore({ bounds, links }: DatesNetwork, reasons: readonly DateReason[]): boolean {
+  const ends = reasons.filter(({ kind }) => kind === 'BOUND').length;
+  const named = new Set(reasons.map(nameOf));
+  const hasGaps = bounds.some(({ days }) => days.length > 1);
+  return ends <= 2 && !hasGaps && bounds.length + links.length <= named.size;
+}
+
+function nameOf(reason: DateReason): string {
+  if (reason.kind === 'CHOICE') return '';
+  const what = reason.kind === 'BOUND' ? reason.variable : `${reason.from} ${reason.to}`;
+  return [reason.kind, what, reason.rule, ...reason.by].join(' ');
 }
 
 function restingOn(network: DatesNetwork, ids: readonly string[], reasons: readonly DateReason[]): DatesNetwork {

@@ -21,7 +21,9 @@ function withFewestClaims(network: DatesNetwork, told: DateContradiction): DateC
   if (fewer === undefined) return told;
   const { compiled, least, loops, contradicted } = solutionOf(fewer);
   const [loop] = loops;
-  return loop === undefined ? dateContradiction(compiled, least, contradicted[0]!) : loopContradiction(compiled, loop);
+  if (loop !== undefined) return loopContradiction(compiled, loop);
+  const { smaller: _, ...worst } = dateContradiction(compiled, least, contradicted[0]!);
+  return worst;
 }
 
 function withSmaller(worst: DateContradiction, smaller: DateContradiction): DateContradiction {

@@ -46,9 +46,6 @@ function each(contradictions: readonly DateContradiction[]): readonly DateContra
   return contradictions.flatMap(({ smaller, ...whole }) => (smaller === undefined ? [whole] : [whole, smaller]));
 }
 
-/** Of a few thousand networks whose claims say several things, one is still explained with a claim too many: this seed has none. */
-const seed = 1764;
-
 describe('a contradiction', () => {
   const law = (solve: Solve, networks = anyNetwork(shape)) =>
     fc.property(networks, network => {
@@ -70,7 +67,7 @@ describe('a contradiction', () => {
   });
 
   test('names none too many where a claim says several things', () => {
-    fc.assert(law(solveDates, anyNetwork(shape).map(withFewClaims)), { numRuns: runs(200, 1000), seed });
+    fc.assert(law(solveDates, anyNetwork(shape).map(withFewClaims)), { numRuns: runs(200, 1000) });
   });
 
   test('that names a claim too many is found out', () => {
@@ -141,7 +138,7 @@ describe('why a day is the first or the last', () => {
   });
 
   test('names none too many where a claim says several things', () => {
-    fc.assert(law(solveDates, anyNetwork(shape).map(withFewClaims)), { numRuns: runs(150, 1000), seed });
+    fc.assert(law(solveDates, anyNetwork(shape).map(withFewClaims)), { numRuns: runs(150, 1000) });
   });
 
   test('that leaves out a claim is found out', () => {

@@ -9,11 +9,8 @@ import type { World } from './ports.ts';
 import { resolveNames } from './resolve-names.ts';
 import { identity, reviseBundle } from './revise-bundle.ts';
 
-/**
- * Records of a source that are written together, in one change set: few enough that what they come to is forgotten
- * before it counts as long-lived, which is what V8 is slow to tidy.
- */
-export const batchSize = 250;
+/** Records of a source that are written together, in one change set. More would need more memory, fewer would sooner wait for the disk. */
+export const batchSize = 500;
 
 export interface IntakeOptions {
   /** Name of the source as read: the same bytes read the same way have the same name, so that a run can be taken up again. */
@@ -83,16 +80,16 @@ class IntakeRun {
     this.#origins = new OriginCache(store);
   }
 
-  /** Works a batch out while the one before is written, then begins to write it; the one before is safe by then. */
+  /** Works a batch out while the one before is written, to be written next; the one before is safe when this ends. */
   async take(batch: readonly Intention[], last: boolean): Promise<void> {
     const plan = await this.#plan(batch);
     const changes = await this.#changes(plan);
-    await this.#before.written;
     this.#report.complete = last && this.#options.signal?.aborted !== true;
     this.#report.seconds = this.#secondsBefore + (performance.now() - this.#started) / 1000;
-    const written = this.#write(changes, { ...this.#report });
+    const written = this.#write(changes, { ...this.#report }, this.#before.written);
     // A failure is thrown where the promise is awaited, by the next batch or at the end.
     written.catch(() => undefined);
+    await this.#before.written;
     this.#before = batchUnderway(plan, written);
   }
 
@@ -257,10 +254,10 @@ class IntakeRun {
     return prepareChanges(this.#store, { ...plan, changeSet }, this.#before);
   }
 
-  async #write(changes: WriteBatch | undefined, report: IntakeReport): Promise<void> {
+  async #write(changes: WriteBatch | undefined, report: IntakeReport, after: Promise<unknown>): Promise<void> {
     if (changes !== undefined) {
       const checkpoint = { intake: this.#options.intake, records: report.records, report };
-      this.#report.changeSet = (await this.#store.write({ ...changes, checkpoint })).changeSet;
+      this.#report.changeSet = (await this.#store.write({ ...changes, checkpoint, after })).changeSet;
     }
     this.#options.onProgress?.(report);
   }

@@ -374,6 +374,8 @@ export interface WriteBatch {
   /** What the engine counts beforehand is made anew from what it counts. */
   readonly recount?: boolean;
   readonly checkpoint?: Checkpoint & { readonly intake: string };
+  /** What must be written before: the engine may make ready what is to be written, and writes nothing if it fails. */
+  readonly after?: Promise<unknown>;
 }
 
 /** A new row, or the next version of an old one: the version before is closed in the same change set. */

@@ -19,7 +19,7 @@ import { syntheticStore } from './synthetic-store.ts';
 import { takeIntake } from './take-intake.ts';
 
 const editions = 100_000;
-const limit = 100;
+const limit = 15;
 const mostRequests = 2000;
 const folder = mkdtempSync(join(tmpdir(), 'platestemma-bench-'));
 const store = join(folder, 'graph.store');

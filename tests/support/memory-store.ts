@@ -185,9 +185,10 @@ class MemoryStore implements port.GraphStore {
     return this.#checkpoints.get(intake);
   }
 
-  async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
-    this.#open();
+  async write({ after, ...batch }: port.WriteBatch): Promise<port.WriteReceipt> {
     const given = plain(batch);
+    if (after !== undefined) await after;
+    this.#open();
     this.#checkNames(given);
     for (const { row, isNew } of given.put) {
       invariant(isNew !== true || !this.#versions.has(row.id), `${row.id} is said to be new, and is there`);

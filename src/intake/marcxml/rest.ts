@@ -17,14 +17,14 @@ export interface Rest {
 }
 
 /**
- * What no other part takes: notes (5xx), and everything else as readable text by tag. Private notes (561, 541, 583 with
+ * What no other part takes: notes (5xx), and everything else as readable text by tag (`MARC 852`). Private notes (561, 541, 583 with
  * first indicator 0) and nonpublic subfields (852 and 856 $x) are left out.
  */
 export function restOf(view: RecordView): Rest {
   const notes: string[] = [];
   const columns: Record<string, string> = {};
   const original = view.f008[6] === 'r' ? codedDate(view.f008).original : undefined;
-  if (original !== undefined) columns['008'] = `reissue or reproduction of ${original}`;
+  if (original !== undefined) columns[columnOf('008')] = `reissue or reproduction of ${original}`;
   for (const tag of view.tags()) {
     if (taken.has(tag)) continue;
     for (const field of view.fields(tag)) {
@@ -33,14 +33,20 @@ export function restOf(view: RecordView): Rest {
       if (text === '') continue;
       const isNote = tag[0] === '5' && !notNotes.has(tag);
       if (isNote) notes.push(text);
-      if (!isNote || tag === '533' || tag === '534')
-        columns[tag] = columns[tag] === undefined ? text : `${columns[tag]} | ${text}`;
+      if (isNote && tag !== '533' && tag !== '534') continue;
+      const column = columnOf(tag);
+      columns[column] = columns[column] === undefined ? text : `${columns[column]} | ${text}`;
     }
   }
   return {
     ...(notes.length === 0 ? {} : { notes }),
     ...(Object.keys(columns).length === 0 ? {} : { columns }),
   };
+}
+
+/** A name that says what the tag is one of. To an object, digits alone would be a place in a list, which is slow. */
+function columnOf(tag: string): string {
+  return `MARC ${tag}`;
 }
 
 function isPrivate(field: MarcField): boolean {

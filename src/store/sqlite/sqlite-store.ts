@@ -189,7 +189,9 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
-    return { changeSet: await this.#writer.call<number>('write', [writtenBatch(batch)]) };
+    const written = writtenBatch(batch);
+    if (batch.after !== undefined) await batch.after;
+    return { changeSet: await this.#writer.call<number>('write', [written]) };
   }
 
   async facts(): Promise<port.StoreFacts> {

@@ -25,7 +25,7 @@ export interface WrittenBatch {
 }
 
 /** The log is put back into the file when it passes this size. */
-const logBytes = 32 * 1024 * 1024;
+const logBytes = 64 * 1024 * 1024;
 
 interface KindWriter {
   readonly texts: KindSql;

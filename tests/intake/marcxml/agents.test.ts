@@ -51,14 +51,14 @@ describe('attributions', () => {
     const bundle = bundleOf('700 1#$aDumas, Alexandre,$d1802-1870.$tSingle Works. Pascal Bruno.');
     expect(attributionsOf(bundle)).toEqual([]);
     expect(rowsOf(bundle, 'Edition')[0]?.columns).toEqual({
-      700: 'Dumas, Alexandre, 1802-1870. Single Works. Pascal Bruno.',
+      'MARC 700': 'Dumas, Alexandre, 1802-1870. Single Works. Pascal Bruno.',
     });
   });
 
   it('come from an uncontrolled name that says what it is, not from a catchword', () => {
     const bundle = bundleOf('720 ##$aA***, Major$emain entry', '720 1#$aB., C.', '720 ##$aENGLISH COOKERY BOOK');
     expect(attributionsOf(bundle)).toEqual(['A***, Major / aut (main entry)', 'B., C. / ctb']);
-    expect(rowsOf(bundle, 'Edition')[0]?.columns).toEqual({ 720: 'ENGLISH COOKERY BOOK' });
+    expect(rowsOf(bundle, 'Edition')[0]?.columns).toEqual({ 'MARC 720': 'ENGLISH COOKERY BOOK' });
   });
 });
 

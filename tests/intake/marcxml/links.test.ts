@@ -51,7 +51,7 @@ describe('links to other records', () => {
   it('without a number stay readable text', () => {
     const bundle = bundleOf('780 00$tBulletin des procès-verbaux$x1155-6811');
     expect(bundle.links).toEqual([]);
-    expect(rowsOf(bundle, 'Edition')[0]?.columns).toEqual({ 780: 'Bulletin des procès-verbaux 1155-6811' });
+    expect(rowsOf(bundle, 'Edition')[0]?.columns).toEqual({ 'MARC 780': 'Bulletin des procès-verbaux 1155-6811' });
   });
 });
 

@@ -31,8 +31,8 @@ describe('the sample record of the Library of Congress', () => {
         ],
         notes: ['One Mylar sheet included in pocket.'],
         columns: {
-          '050': 'PS3537.A618 A88 1993',
-          '650': "Arithmetic -- Juvenile poetry. | Children's poetry, American.",
+          'MARC 050': 'PS3537.A618 A88 1993',
+          'MARC 650': "Arithmetic -- Juvenile poetry. | Children's poetry, American.",
         },
       },
     });

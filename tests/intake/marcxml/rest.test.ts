@@ -15,9 +15,9 @@ describe('what no other part takes', () => {
       ),
     ).toEqual({
       columns: {
-        650: 'Bridges -- India -- Pictorial works. | Rivers.',
-        655: 'Views.',
-        852: 'British Library HMNTS 4705.c.24.',
+        'MARC 650': 'Bridges -- India -- Pictorial works. | Rivers.',
+        'MARC 655': 'Views.',
+        'MARC 852': 'British Library HMNTS 4705.c.24.',
       },
     });
   });
@@ -25,7 +25,7 @@ describe('what no other part takes', () => {
   it('is a note where it is one', () => {
     expect(rest('500 ##$aNo more published.', '505 0#$aPlate 1 -- Plate 2', '590 ##$aLocal use.')).toEqual({
       notes: ['No more published.', 'Plate 1 -- Plate 2'],
-      columns: { 590: 'Local use.' },
+      columns: { 'MARC 590': 'Local use.' },
     });
   });
 
@@ -36,25 +36,27 @@ describe('what no other part takes', () => {
       rest('534 ##$pOriginal version:$cMorrisville, Pa.? : T.M. Fowler, 1886 (s.l. : A.E. Downs, lith.).'),
     ).toEqual({
       notes: [text],
-      columns: { 534: text },
+      columns: { 'MARC 534': text },
     });
   });
 
   it('leaves out private notes and nonpublic subfields', () => {
     expect(rest('561 0#$aBought from a living person.', '541 0#$aPrice.', '583 0#$aTo be sold.')).toEqual({});
     expect(rest('561 1#$aFormerly owned by Ann Marlow.')).toEqual({ notes: ['Formerly owned by Ann Marlow.'] });
-    expect(rest('852 ##$aLibrary$xshelved wrongly$zpublic')).toEqual({ columns: { 852: 'Library public' } });
+    expect(rest('852 ##$aLibrary$xshelved wrongly$zpublic')).toEqual({ columns: { 'MARC 852': 'Library public' } });
   });
 
   it('keeps other scripts that are no title or name', () => {
-    expect(rest('260 ##$6880-03$aṾarsha', '880 ##$6260-03/(2/r$aווארשא')).toEqual({ columns: { 880: 'ווארשא' } });
+    expect(rest('260 ##$6880-03$aṾarsha', '880 ##$6260-03/(2/r$aווארשא')).toEqual({
+      columns: { 'MARC 880': 'ווארשא' },
+    });
     expect(rest('245 10$6880-01$aDer ḳliger', '880 10$6245-01/(2/r$aדער קליגער')).toEqual({});
-    expect(rest('880 ##$6530-00/(2/r$aדער')).toEqual({ columns: { 880: 'דער' } });
+    expect(rest('880 ##$6530-00/(2/r$aדער')).toEqual({ columns: { 'MARC 880': 'דער' } });
   });
 
   it('remembers the date of the original of a reissue', () => {
     expect(rest('008 850101r17661764pauaf         000 1 eng d')).toEqual({
-      columns: { '008': 'reissue or reproduction of 1764' },
+      columns: { 'MARC 008': 'reissue or reproduction of 1764' },
     });
   });
 });

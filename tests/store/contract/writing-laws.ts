@@ -77,6 +77,20 @@ export const writingLaws: readonly Law[] = [
     },
   },
   {
+    says: 'what is to come after something waits for it, and is not written if that fails',
+    check: async store => {
+      const before = Promise.withResolvers<void>();
+      const waiting = store.write({ ...batchOf([plate('b')]), after: before.promise });
+      expect(await store.write(batchOf([plate('a')]))).toEqual({ changeSet: 1 });
+      before.resolve();
+      expect(await waiting).toEqual({ changeSet: 2 });
+      const failed = Promise.reject(new Error('of the one before'));
+      failed.catch(() => undefined);
+      await expect(store.write({ ...batchOf([plate('c')]), after: failed })).rejects.toThrow('of the one before');
+      expect(await store.rows(['plate-of-c'])).toEqual([undefined]);
+    },
+  },
+  {
     says: 'what a write has answered is read by everything asked after it',
     check: async store => {
       for (let i = 0; i < 5; i++) {

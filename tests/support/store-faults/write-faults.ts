@@ -26,6 +26,10 @@ export const writeFaults: readonly Fault[] = [
     spoil: s => ({ awaited: async origins => await s.awaited(origins.map(o => ({ ...o, source: 'DLC' }))) }),
   },
   { fault: 'what has arrived still waits', spoil: s => changed(s, ({ arrived: _, ...batch }) => batch) },
+  {
+    fault: 'a batch does not wait for what must come before',
+    spoil: s => changed(s, ({ after: _, ...batch }) => batch),
+  },
   { fault: 'checkpoints are shared', spoil: s => ({ checkpoint: async () => s.checkpoint('a.xml') }) },
   {
     fault: 'a scan leaves the claims out',

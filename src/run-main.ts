@@ -15,7 +15,8 @@ export async function runMain(): Promise<void> {
     if ((error as NodeJS.ErrnoException).code === 'EPIPE') process.exit(0);
     throw error;
   });
-  await run(buildCli(version), process.argv.slice(2), composeCli(readConfig(process.env), stopped));
+  const args = process.argv.slice(2);
+  await run(await buildCli(version, args[0]), args, composeCli(readConfig(process.env), stopped));
   process.exitCode = exitCodeOfProcess(process.exitCode);
 }
 

@@ -1,37 +1,31 @@
-import { type Application, buildApplication, buildRouteMap, text_en } from '@stricli/core';
+import { type Application, buildApplication, buildRouteMap, type Command, type RouteMap, text_en } from '@stricli/core';
 import { argumentsText } from './arguments-text.ts';
-import { askDescent } from './ask-descent.ts';
-import { askHistory } from './ask-history.ts';
-import { askLineage } from './ask-lineage.ts';
-import { askReach } from './ask-reach.ts';
-import { check } from './check.ts';
-import { cite } from './cite.ts';
 import type { CliContext } from './context.ts';
-import { draw } from './draw.ts';
 import { errorText, exitCode } from './exit.ts';
-import { exportCommand } from './export.ts';
-import { find } from './find.ts';
-import { intake } from './intake.ts';
-import { serve } from './serve.ts';
 
-/** The command line: every command with its help. */
-export function buildCli(currentVersion: string): Application<CliContext> {
-  const ask = buildRouteMap({
-    routes: { reach: askReach, lineage: askLineage, descent: askDescent, history: askHistory },
-    docs: {
-      brief: 'Ask a question of the graph',
-      fullDescription: [
-        'Ask a question of the graph. Every answer says what it rests on.',
-        '',
-        '  platestemma ask reach --place-name Delft --by 1790-06',
-        '  platestemma ask lineage motif-dish-net-menders',
-        '  platestemma ask descent work-shore-pleasures',
-        '  platestemma ask history piece-shore-dish',
-      ].join('\n'),
-    },
-  });
+type Route = Command<CliContext> | RouteMap<CliContext>;
+
+/** Every command, with what loads it: a process runs one. */
+const commands: Readonly<Record<string, () => Promise<Route>>> = {
+  serve: async () => (await import('./serve.ts')).serve,
+  intake: async () => (await import('./intake.ts')).intake,
+  ask: async () => (await import('./ask.ts')).ask,
+  find: async () => (await import('./find.ts')).find,
+  cite: async () => (await import('./cite.ts')).cite,
+  draw: async () => (await import('./draw.ts')).draw,
+  export: async () => (await import('./export.ts')).exportCommand,
+  check: async () => (await import('./check.ts')).check,
+};
+
+/**
+ * The command line: the command of this name, which answers the same without the others beside it, or where there is
+ * none of the name every command with its help.
+ */
+export async function buildCli(currentVersion: string, name = ''): Promise<Application<CliContext>> {
+  const names = Object.hasOwn(commands, name) ? [name] : Object.keys(commands);
+  const routes = await Promise.all(names.map(async each => [each, await commands[each]!()] as const));
   const root = buildRouteMap({
-    routes: { serve, intake, ask, find, cite, draw, export: exportCommand, check },
+    routes: Object.fromEntries(routes),
     docs: {
       brief: 'A graph of illustrated publications, and of the decorated objects that follow them',
       fullDescription: [

@@ -1,6 +1,5 @@
 import { buildCommand } from '@stricli/core';
 import type { CliContext } from './context.ts';
-import { demoStore, openDemo } from './demo.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 
 interface ServeFlags extends Pick<CommonFlags, 'store'> {
@@ -34,9 +33,11 @@ export const serve = buildCommand<ServeFlags, [], CliContext>({
     },
   },
   async func(flags) {
-    const file = flags.demo === true ? demoStore() : flags.store;
+    // Loaded for the demo alone: it takes graph files in.
+    const demo = flags.demo === true ? await import('./demo.ts') : undefined;
+    const file = demo === undefined ? flags.store : demo.demoStore();
     const endClaim = await this.claimServing(file);
-    const desk = flags.demo === true ? await openDemo(this) : await this.openDesk(flags.store, { create: true });
+    const desk = demo === undefined ? await this.openDesk(flags.store, { create: true }) : await demo.openDemo(this);
     try {
       const served = await this.serve(desk, { host: flags.host, port: flags.port });
       this.process.stdout.write(

@@ -1,23 +1,22 @@
 import type { GraphStore } from '../store/graph-store.ts';
-import { citation } from './citation.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
-import { descent } from './descent.ts';
-import { draw } from './draw.ts';
 import { changes, history } from './history.ts';
-import { lineage } from './lineage.ts';
 import type { Questions } from './questions.ts';
 import { reach } from './reach.ts';
 import { search } from './search.ts';
 
-/** All questions, asked of one store. */
+/**
+ * All questions, asked of one store. What follows pictures, draws and cites is more than the rest together: it is loaded
+ * when it is first asked for.
+ */
 export function askStore(store: GraphStore): Questions {
   return {
     reach: (asked, signal) => reach(store, asked, signal),
-    descent: of => descent(store, of),
-    draw: asked => draw(store, asked),
-    lineage: asked => lineage(store, asked),
+    descent: async of => (await import('./descent.ts')).descent(store, of),
+    draw: async asked => (await import('./draw.ts')).draw(store, asked),
+    lineage: async asked => (await import('./lineage.ts')).lineage(store, asked),
     search: (asked, signal) => search(store, asked, signal),
-    citation: asked => citation(store, asked),
+    citation: async asked => (await import('./citation.ts')).citation(store, asked),
     history: (id, page) => history(store, id, page),
     changes: page => changes(store, page),
     conventions: async () => (await conventionsInForce(store)).all,

@@ -35,7 +35,7 @@ export async function runCli(args: readonly string[], stdin: string | Uint8Array
   const partial = (): void => {
     fake.exitCode = 1;
   };
-  await run(buildCli('0.0.0'), args, { ...composed, process: fake, world: testWorld(), partial });
+  await run(await buildCli('0.0.0', args[0]), args, { ...composed, process: fake, world: testWorld(), partial });
   return { code: exitCodeOfProcess(fake.exitCode), out, err };
 }
 

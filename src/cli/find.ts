@@ -4,6 +4,7 @@ import { labelOf } from '../domain/model/label.ts';
 import type { AnyRecord } from '../domain/model/row.ts';
 import type { SearchAnswer, SearchQuestion } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
+import { editionText } from './edition-text.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { printJson, withDesk } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
@@ -29,9 +30,9 @@ export const find = buildCommand<FindFlags, readonly string[], CliContext>({
       '',
       '  platestemma find pleasures of the shore',
       '  platestemma find "net mend" --kind Plate --first 5',
-      '  platestemma find views --dates 1770/1789',
-      '  platestemma find --place place-ellerholm --kind Piece',
-      '  platestemma find --subject 25F3',
+      '  platestemma find shore --dates 1760/1769',
+      '  platestemma find --place place-ellerholm-town --kind Piece',
+      '  platestemma find --subject 46C2',
     ].join('\n'),
   },
   parameters: {
@@ -90,7 +91,7 @@ function answerText(asked: SearchQuestion, { hits, cut }: SearchAnswer, records:
   if (hits.items.length === 0)
     return asked.text === undefined ? 'Nothing found.\n' : `Nothing found for "${asked.text}".\n`;
   const lines = hits.items.flatMap(({ item }, i) => [
-    `${labelOf(records[i]!) ?? '(no name)'}  — ${recordKinds[item.kind].words.en[0]}`,
+    `${editionText(records[i]) ?? labelOf(records[i]!) ?? '(no name)'}  — ${recordKinds[item.kind].words.en[0]}`,
     `    ${item.id}`,
   ]);
   if (hits.more) lines.push('More were found: ask for more with --first, or with more words.');

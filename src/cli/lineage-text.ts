@@ -1,6 +1,7 @@
 import { appearanceLocator } from '../domain/model/appearance-locator.ts';
 import { isClaimKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRow } from '../domain/model/row.ts';
+import { eitherOrIn } from '../questions/either-or.ts';
 import type { Lineage, LineageAppearance, LineageNode, LineageStepTaken } from '../questions/lineage-answer.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { claimText, evidenceText, namedInEvidence } from './claim-text.ts';
@@ -44,6 +45,7 @@ export async function lineageText(answer: Lineage, store: GraphStore): Promise<s
     ...(start === undefined ? [] : nodeLines(start, answer, rows).slice(1)),
     ...sections.flatMap(({ title, nodes }) => ['', ...sectionLines(title, nodes, answer, rows)]),
     ...endLines(answer, rows),
+    ...eitherOrLines(answer, rows),
     ...contradictionsText(answer.contradictions, answer.grounds, rows),
     ...missingLines(answer, rows),
     ...(answer.cut
@@ -152,6 +154,16 @@ function endLines({ earliest, latest, nodes }: Lineage, rows: NamedRows): string
   if (nodes.length < 2) return [];
   const named = (ids: readonly string[]) => ids.map(rows.called).join('; ');
   return ['', `Earliest: ${named(earliest)}.`, `Latest: ${named(latest)}.`];
+}
+
+/** Steps of which only one is true: each by itself is told above as if it were. */
+function eitherOrLines(answer: Lineage, rows: NamedRows): string[] {
+  return eitherOrIn(answer).flatMap(({ copyings, open }) => [
+    '',
+    'Of these only one is true',
+    ...copyings.map(({ id }) => `  ${groundText(id, rows)}`),
+    ...(open ? ['  or another that is not recorded'] : []),
+  ]);
 }
 
 function missingLines({ missingLinks }: Lineage, rows: NamedRows): string[] {

@@ -47,7 +47,7 @@ export function madeText({ made, recorded, datesContradict }: LineageNode): stri
   if (isReversed(recorded)) return `${text} (its own dates have no day in common)`;
   if (made.lo === recorded.lo && made.hi === recorded.hi) return text;
   const isOpen = recorded.lo === undefined && recorded.hi === undefined;
-  return `${text} (${isOpen ? 'no date of its own is recorded' : `by its own dates ${inWords(recorded)}`})`;
+  return `${text} (${isOpen ? 'no date of its making is recorded' : `by its own dates ${inWords(recorded)}`})`;
 }
 
 /** How it stands to the one asked about, and how surely it belongs there. */

@@ -5,6 +5,7 @@ import type { AnyClaim, AnyRecord, AnyRow } from '../domain/model/row.ts';
 import { howMany } from '../domain/text/how-many.ts';
 import type { Drawing, DrawnNode, DrawnStep, NodeKind, StepKind, StepSign } from '../output/draw/drawing.ts';
 import { drawingNotes } from './drawing-notes.ts';
+import { type EitherOr, eitherOrIn } from './either-or.ts';
 import type { Lineage, LineageNode, LineageStepTaken } from './lineage-answer.ts';
 import { pictureWords } from './picture-words.ts';
 
@@ -21,6 +22,7 @@ export function lineageDrawing(answer: Lineage): Drawing {
     steps: answer.steps.map(step => drawnStep(step, rows.get(step.by), disputed)),
     notes: [
       ...(answer.cut ? ['There is more than is drawn: more steps lead on from here.'] : []),
+      ...eitherOrIn(answer).map(each => eitherOrNote(each, rows)),
       ...answer.missingLinks.map(link => missingIn(link, rows)),
       ...drawingNotes(answer),
     ],
@@ -33,6 +35,14 @@ function missingIn({ message, claim }: Lineage['missingLinks'][number], rows: Re
   const copy = copying?.kind === 'Copying' ? (rows.get(copying.copy) as AnyRecord | undefined) : undefined;
   const at = copy === undefined ? undefined : labelOf(copy);
   return at === undefined ? `Missing link: ${message}.` : `Missing link at “${at}”: ${message}.`;
+}
+
+/** That only one of several sources is the true one, by their names. */
+function eitherOrNote({ copyings, open }: EitherOr, rows: ReadonlyMap<string, AnyRow>): string {
+  const quoted = (id: string) => `“${labelOf(rows.get(id) as AnyRecord) ?? id}”`;
+  const copies = [...new Set(copyings.map(({ copy }) => quoted(copy)))].join(', ');
+  const sources = [...copyings.map(({ source }) => quoted(source)), ...(open ? ['a source not recorded'] : [])];
+  return `Only one of these is the source of ${copies}: ${sources.join('; ')}.`;
 }
 
 const ways = { BOTH: '', SOURCES: ', towards its sources', COPIES: ', towards its copies' } as const;

@@ -58,6 +58,23 @@ test('a missing link is told with its claim', async () => {
   );
 });
 
+test('steps of which only one is true are told together', async () => {
+  const text = await told({ of: 'motif-table-pilot', towards: 'SOURCES' }, []);
+  const lines = [
+    'Of these only one is true',
+    '  “A pilot going aboard” was copied from “Pilot Going Aboard”: by eye, direction not known (copying-table-pilot-drawing)',
+    '  “A pilot going aboard” was copied from “The Pilot hailed”: by eye, in reverse (copying-table-pilot-mezzotint)',
+    '',
+  ];
+  expect(text).toContain(`\n\n${lines.join('\n')}`);
+  const open = await told({ of: 'motif-table-pilot', towards: 'SOURCES' }, [], {
+    'alternatives-table-pilot': { open: true },
+    'copying-table-pilot-drawing': { stance: 'REJECTED' },
+  });
+  expect(open).toContain(`\n\n${[lines[0], lines[2], '  or another that is not recorded', ''].join('\n')}`);
+  expect(await told({ of: 'motif-table-fish-market' }, [])).not.toContain('only one is true');
+});
+
 test('what a detail is part of stands apart from what was made from it', async () => {
   const copy = {
     id: 'copying-dish-dog',

@@ -12,10 +12,23 @@ beforeAll(async () => {
 const said = async (...args: readonly string[]) => (await runCli([...args, ...store])).out;
 
 describe('find', () => {
-  test('names each record, its kind and its id', async () => {
+  test('names each record, its kind and its id; an edition by its imprint too', async () => {
     expect(await said('find', 'zwolf', 'kupf')).toBe(
-      ['Lust am Ufer, in zwölf Kupfern  — edition', '    edition-shore-leipzig-1758', ''].join('\n'),
+      [
+        'Lust am Ufer, in zwölf Kupfern. Leipzig, Weidners Erben, 1758  — edition',
+        '    edition-shore-leipzig-1758',
+        '',
+      ].join('\n'),
     );
+  });
+
+  test('finds in the demo world what its help gives as examples', async () => {
+    const { out: help } = await runCli(['find', '--help']);
+    const examples = [...help.matchAll(/^ {2}platestemma find (?!--help|\[)(.*)$/gm)].map(([, given = '']) =>
+      [...given.matchAll(/"([^"]*)"|\S+/g)].map(([word, quoted]) => quoted ?? word),
+    );
+    expect(examples).toHaveLength(5);
+    for (const args of examples) expect(await said('find', ...args), args.join(' ')).toMatch(/ {2}— .+\n {4}\S+\n/);
   });
 
   test('says that nothing was found', async () => {
@@ -99,7 +112,7 @@ describe('ask lineage', () => {
       `Lineage of De Avondveer
     single-sheet print
     by Jacob Terwiel (engraver)
-    made on or before 31 December 1761 (no date of its own is recorded)
+    made on or before 31 December 1761 (no date of its making is recorded)
     in De Avondveer. P. Hartigh exc. Amst.
         published between 1 January 1755 and 31 December 1761
     plate-evening-ferry
@@ -107,7 +120,7 @@ describe('ask lineage', () => {
 What it comes from
   The Ferry at Evening — lost artwork, oil on panel, in the same direction
       by Cornelis Braam (artist)
-      made on or before 31 December 1761 (no date of its own is recorded)
+      made on or before 31 December 1761 (no date of its making is recorded)
       “De Avondveer” was copied from “The Ferry at Evening”: by eye, in the same direction, straight from it
           evidence: seen on “De Avondveer”, “C. Braam pinx.”
           copying-ferry-print
@@ -115,7 +128,7 @@ What it comes from
 
 What was made from it
   A ferry with a cow — motif on Dish with shore scenes, in the same direction
-      made on or after 1 January 1766 (no date of its own is recorded)
+      made on or after 1 January 1766 (no date of its making is recorded)
       “A ferry with a cow” was copied from “De Avondveer”: by eye, in the same direction, straight from it, probable
           evidence: seen on “A ferry with a cow”
           copying-dish-ferry

@@ -154,6 +154,33 @@ test('dates that contradict each other are drawn as they are recorded', async ()
   expect(nodes[0]!.days).toEqual({ lo: daysFromCivil(1790, 1, 1), hi: daysFromCivil(1780, 12, 31) });
 });
 
+test('contradictions are noted by names', async () => {
+  const dates = [made('a', '1790'), made('b', '1780')];
+  const rows = [plate('a', { caption: 'The Ferry' }), plate('b', { caption: 'Das Boot' }), copied('ba'), ...dates];
+  expect((await drawn(rows, 'plate-of-a')).notes[0]).toMatch(
+    /^In contradiction: “Das Boot” made: not before .* days short\.$/,
+  );
+});
+
+test('that only one of several sources is the true one is noted by names', async () => {
+  const captions = { a: 'The Ferry', b: 'Das Boot', c: 'Le bac' };
+  const either = { alternativeTo: 'alternatives-of-a' };
+  const rows = (open: boolean, ...copyings: readonly AnyRow[]): readonly AnyRow[] => [
+    ...Object.entries(captions).map(([name, caption]) => plate(name, { caption })),
+    { id: 'alternatives-of-a', kind: 'Alternatives', ...(open ? { open } : {}) },
+    ...copyings,
+  ];
+  const notes = async (all: readonly AnyRow[]) => (await drawn(all, 'plate-of-a')).notes.slice(0, -2);
+  const [ab, ac] = [copied('ab', either), copied('ac', either)];
+  expect(await notes(rows(false, ab, ac))).toEqual([
+    'Only one of these is the source of “The Ferry”: “Das Boot”; “Le bac”.',
+  ]);
+  expect(await notes(rows(true, ab))).toEqual([
+    'Only one of these is the source of “The Ferry”: “Das Boot”; a source not recorded.',
+  ]);
+  expect(await notes(rows(false, ab))).toEqual([]);
+});
+
 test('what is missing, and that there is more, is noted', async () => {
   const rows = [plate('a'), plate('b'), plate('c'), copied('ba', { remove: 'AT_SOME_REMOVE' }), copied('cb')];
   const store = memoryStore();

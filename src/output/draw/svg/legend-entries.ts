@@ -23,7 +23,12 @@ export function legendEntries({ nodes, steps, of }: Drawing, { lanes, spots }: L
   return [
     markEntries(nodes, of),
     [...lineEntries(steps), ...signEntries(steps), ...(lanes.some(lane => lane.contrary) ? [contradiction] : [])],
-    bars.length === 0 ? [] : barEntries(bars.flatMap(({ left, right }) => [left, right])),
+    bars.length === 0
+      ? []
+      : barEntries(
+          bars.flatMap(({ left, right }) => [left, right]),
+          nodes.every(({ kind }) => kind === 'edition') ? 'published' : 'made',
+        ),
     fates.map((fate): Entry => ({ words: fateWords[fate], room: 10, sample: (x, y) => fateMark(fate, x, y) })),
   ].filter(group => group.length > 0);
 }
@@ -82,10 +87,10 @@ function sampleLine(x: number, y: number, look: LineLook): string {
   return `<g fill="none">${line(`M${n(x - 18)} ${n(y)}H${n(x + 15)}`, look)}</g>${arrow(x + 18, y, 1, colour)}`;
 }
 
-function barEntries(ends: readonly BarEnd[]): Entry[] {
+function barEntries(ends: readonly BarEnd[], event: 'made' | 'published'): Entry[] {
   const entry = (words: string, sample: Entry['sample']): Entry => ({ words, room: 30, sample });
   return [
-    entry('days on which it may have been made; the mark stands at their middle', closedSample),
+    entry(`days on which it may have been ${event}; the mark stands at their middle`, closedSample),
     ...(ends.includes('open') ? [entry('no end known; the mark stands at the other', openSample)] : []),
     ...(ends.includes('beyond') ? [entry('runs on beyond the drawing', beyondSample)] : []),
   ];

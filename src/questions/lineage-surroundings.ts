@@ -1,4 +1,5 @@
 import { counts } from '../domain/model/counted.ts';
+import { kindOfId } from '../domain/model/id.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../domain/model/row.ts';
 import type { GraphStore, Via } from '../store/graph-store.ts';
@@ -18,8 +19,9 @@ const dates: readonly Via[] = [
 ];
 
 /** Every link is looked up for every picture: only those that there can be. */
-function aboutPictures(members: readonly AnyRecord[], goesThrough: boolean): readonly Via[] {
-  const has = (kind: AnyRecord['kind']) => members.some(member => member.kind === kind);
+function linksOfPictures(pictures: readonly AnyRecord[], steps: readonly AnyClaim[]): readonly Via[] {
+  const has = (kind: AnyRecord['kind']) => pictures.some(picture => picture.kind === kind);
+  const goesThrough = steps.some(step => step.kind === 'Copying' && step.through !== undefined);
   return [
     ...dates,
     { kind: 'Attribution', name: 'record' },
@@ -36,32 +38,51 @@ const aboutPublications: readonly Via[] = [
   { kind: 'Imprint', name: 'edition' },
 ];
 
-/** Asks the store five times, however much there is: what names the pictures, what that names, and what those name. */
+/** By the id of a picture, or of what it is on or a step went through: the rows that name it, and its own where it leads further. */
+export type AboutPictures = ReadonlyMap<string, readonly AnyRow[]>;
+
+/** Asks the store twice, of all that was walked over: before it is known what of it belongs to the lineage. */
+export async function aboutPictures(
+  store: GraphStore,
+  pictures: readonly AnyRecord[],
+  steps: readonly AnyClaim[],
+): Promise<AboutPictures> {
+  const ids = [...new Set([...pictures.map(({ id }) => id), ...namedWith(pictures, steps)])];
+  const exemplars = ids.filter(id => kindOfId(id) === 'Exemplar');
+  const [lists, rows] = await Promise.all([store.linked(ids, linksOfPictures(pictures, steps)), store.rows(exemplars)]);
+  const about = new Map(ids.map((id, i) => [id, lists[i]!]));
+  for (const row of rows) if (row !== undefined) about.set(row.id, [row, ...about.get(row.id)!]);
+  return about;
+}
+
+/** Asks the store three times, however much there is: what the pictures and steps name, what names that, and what those name. */
 export async function lineageSurroundings(
   store: GraphStore,
   members: readonly AnyRecord[],
   steps: readonly AnyClaim[],
+  about: AboutPictures,
 ): Promise<Surroundings> {
   const found = new FoundRows([...members, ...steps]);
-  const goesThrough = steps.some(step => step.kind === 'Copying' && step.through !== undefined);
-  const used = found.missing([...steps.flatMap(usedBy), ...members.flatMap(pieceOf)]);
-  const [about, usedRows] = await Promise.all([
-    store.linked([...members.map(record => record.id), ...used], aboutPictures(members, goesThrough)),
-    store.rows(used),
-  ]);
-  found.take([...about.flat(), ...usedRows]);
+  const named = found.missing(namedWith(members, steps));
+  const aboutMembers = [...members.map(({ id }) => id), ...named].flatMap(id => about.get(id) ?? []);
+  found.take(aboutMembers);
 
-  const publications = found.missing(found.rows().flatMap(namedAbout));
-  const states = about.flat().flatMap(row => (row.kind === 'State' ? [row.id] : []));
-  const editions = usedRows.flatMap(row => (row?.kind === 'Edition' ? [row.id] : []));
+  const publications = found.rows().flatMap(namedAbout);
+  const states = aboutMembers.flatMap(row => (row.kind === 'State' ? [row.id] : []));
+  const editions = named.filter(id => kindOfId(id) === 'Edition');
   const [aboutThose, rows] = await Promise.all([
-    store.linked([...new Set([...publications, ...editions, ...states])], aboutPublications),
-    store.rows(publications),
+    store.linked([...new Set([...found.missing(publications), ...editions, ...states])], aboutPublications),
+    store.rows(found.missing([...named, ...publications])),
   ]);
   found.take([...aboutThose.flat(), ...rows]);
 
   found.take(await store.rows(found.missing(found.rows().flatMap(restOf))));
   return { records: new Map(found.records().map(record => [record.id, record])), claims: found.claims() };
+}
+
+/** Pieces that pictures are on, and editions, states and exemplars that steps went through. */
+function namedWith(pictures: readonly AnyRecord[], steps: readonly AnyClaim[]): readonly string[] {
+  return [...steps.flatMap(usedBy), ...pictures.flatMap(pieceOf)];
 }
 
 /** Editions, states and exemplars that a step went through. */

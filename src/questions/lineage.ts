@@ -1,25 +1,23 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { datesNetworkOf } from '../domain/descent/dates-network-of.ts';
 import { handednessLinksOf } from '../domain/descent/handedness-links-of.ts';
-import { lineageCircles } from '../domain/descent/lineage-circles.ts';
-import { lineageEnds } from '../domain/descent/lineage-ends.ts';
+import { type CircleContradiction, lineageCircles } from '../domain/descent/lineage-circles.ts';
+import { type LineageEnds, lineageEnds } from '../domain/descent/lineage-ends.ts';
 import { missingLinks } from '../domain/descent/lineage-gaps.ts';
 import type { LineageStep } from '../domain/descent/lineage-graph.ts';
 import { handednessFrom } from '../domain/descent/lineage-handedness.ts';
 import { type LineageMember, type LineageOfWalk, lineageOfWalk } from '../domain/descent/lineage-of-walk.ts';
 import { relateHandedness } from '../domain/descent/relate-handedness.ts';
 import { solveDates } from '../domain/descent/solve-dates.ts';
-import { deepestWalk } from '../domain/descent/walk-steps.ts';
 import { counts } from '../domain/model/counted.ts';
 import { checkId } from '../domain/model/id.ts';
 import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
-import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-import { conventionsInForce } from './conventions-in-force.ts';
 import type { Lineage, LineageAppearance, LineageAsked, LineageNode } from './lineage-answer.ts';
 import { contradictionsIn, type DaysOf, daysIn } from './lineage-dates.ts';
 import { linkedGrounds } from './lineage-grounds.ts';
-import { lineageSurroundings, type Surroundings } from './lineage-surroundings.ts';
+import { aboutPictures, lineageSurroundings, type Surroundings } from './lineage-surroundings.ts';
+import { lineageWalk } from './lineage-walk.ts';
 import { leastOnTheWay } from './lineage-ways.ts';
 import { ofKinds } from './the-record.ts';
 
@@ -33,32 +31,39 @@ const kinds = ['Artwork', 'Plate', 'Motif', 'Detail', 'Matrix'] as const;
 export async function lineage(store: GraphStore, asked: LineageAsked): Promise<Lineage> {
   const { of, towards = 'BOTH' } = asked;
   checkId(of);
-  const conventions = await conventionsInForce(store);
-  const depth = asked.depth === undefined ? conventions.get('limit.depth') : checkedDepth(asked.depth);
-  const limit = conventions.get('limit.lineage');
-  const walk = await store.walk({
-    from: [of],
-    steps: ['Copying', 'PrintedFrom', 'Casting', 'Detail'],
-    direction: towards,
-    depth,
-    limit,
-  });
+  const { walk, conventions, depth } = await lineageWalk(store, of, towards, asked.depth);
   ofKinds(walk.records[0], of, kinds);
-  const found = lineageOfWalk(walk, of, towards, { depth, partOverlap: conventions.get('part.overlap') });
+  const partOverlap = conventions.get('part.overlap');
+  // While the store is busy: what belongs to the lineage, and what is known of it without its surroundings.
+  const [about, found] = await Promise.all([
+    aboutPictures(store, walk.records, walk.claims),
+    lineageOfWalk(walk, of, towards, { depth, partOverlap }),
+  ]);
   const members = found.members.map(({ record }) => record);
-  const surroundings = await lineageSurroundings(store, members, found.claims);
-  return answer({ of, towards, found, surroundings, conventions });
+  const [surroundings, shape] = await Promise.all([
+    lineageSurroundings(store, members, found.claims, about),
+    shapeOf(found, of),
+  ]);
+  return answer({ of, towards, found, shape, surroundings, conventions });
+}
+
+type Shape = LineageEnds & { readonly circles: readonly CircleContradiction[] };
+
+function shapeOf({ members, steps }: LineageOfWalk, of: string): Shape {
+  const pictures = members.flatMap(({ record }) => (record.kind === 'Matrix' ? [] : [record.id]));
+  return { circles: lineageCircles(steps), ...lineageEnds(pictures, steps, of) };
 }
 
 interface Gathered {
   readonly of: string;
   readonly towards: Lineage['towards'];
   readonly found: LineageOfWalk;
+  readonly shape: Shape;
   readonly surroundings: Surroundings;
   readonly conventions: Conventions;
 }
 
-function answer({ of, towards, found, surroundings, conventions }: Gathered): Lineage {
+function answer({ of, towards, found, shape, surroundings, conventions }: Gathered): Lineage {
   const { members, steps, cut } = found;
   const linked = { records: [...surroundings.records.values()], claims: surroundings.claims };
   const network = datesNetworkOf(linked, { conventions, leastOnTheWay: leastOnTheWay(surroundings, conventions) });
@@ -67,7 +72,7 @@ function answer({ of, towards, found, surroundings, conventions }: Gathered): Li
   const handedness = handednessFrom(of, links);
   const daysOf = daysIn(dates);
   const appearances = appearancesIn(surroundings, daysOf);
-  const pictures = members.flatMap(({ record }) => (record.kind === 'Matrix' ? [] : [record.id]));
+  const { circles, earliest, latest } = shape;
   return {
     of,
     towards,
@@ -83,8 +88,8 @@ function answer({ of, towards, found, surroundings, conventions }: Gathered): Li
       };
     }),
     steps: steps.map(({ kind, by, copy, source }) => ({ kind, by, copy, source })),
-    ...lineageEnds(pictures, steps, of),
-    contradictions: contradictionsIn(lineageCircles(steps), dates, relateHandedness(links).contradictions),
+    ...{ earliest, latest },
+    contradictions: contradictionsIn(circles, dates, relateHandedness(links).contradictions),
     missingLinks: missingLinks(found.claims.filter(isCopying), whereabouts(surroundings)),
     cut,
     grounds: linkedGrounds(
@@ -97,13 +102,6 @@ function answer({ of, towards, found, surroundings, conventions }: Gathered): Li
     ),
     rows: [...linked.records, ...linked.claims],
   };
-}
-
-function checkedDepth(depth: number): number {
-  if (Number.isInteger(depth) && depth >= 0 && depth <= deepestWalk) return depth;
-  throw new PlatestemmaError('INPUT_INVALID', `depth: expected 0 to ${deepestWalk}, came ${depth}`, {
-    place: { field: 'depth' },
-  });
 }
 
 /** Publications that each plate is in, as claims that count say. */

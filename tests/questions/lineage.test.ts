@@ -248,6 +248,18 @@ describe('what cannot be right, and what is missing', () => {
     ]);
   });
 
+  test('an exemplar leads to its edition', async () => {
+    const used: RecordOf<'Exemplar'> = { id: 'exemplar-of-x', kind: 'Exemplar', edition: 'edition-of-x' };
+    const rows = [...plates('ab'), work('birds'), edition('x'), used, copied('ab', { through: used.id })];
+    const published = dating('x', 'edition-of-x', 'PUBLISHED', '1790');
+    const without = await ask([...rows, published], { of: 'plate-of-a' });
+    expect(without.missingLinks.map(({ code }) => code)).toEqual(['NOT_IN_EDITION']);
+    const within = await ask([...rows, published, appearance('b', 'plate-of-b', 'edition-of-x')], { of: 'plate-of-a' });
+    expect(within.missingLinks).toEqual([]);
+    expect(within.nodes[0]!.made.lo).toBe(year(1790).lo);
+    expect(within.rows.map(({ id }) => id)).toContain('work-of-birds');
+  });
+
   test('claims that do not count are no steps', async () => {
     const rows = [...plates('abc'), copied('ab', { stance: 'REJECTED' }), copied('ac', { standing: 'WITHDRAWN' })];
     expect(nodes(await ask(rows, { of: 'plate-of-a' }))).toEqual(['a 0 SAME']);

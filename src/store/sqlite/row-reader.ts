@@ -33,18 +33,19 @@ export class RowReader {
     const rows = new Map<number, ReadRow>();
     for (const [kind, of] of Map.groupBy(nodes, node => node.kind)) {
       const ids = new Map(of.map(({ key, id }) => [key, id]));
-      const text = kindSql(kindNames[kind]!).at;
-      for (const [key, ...cells] of this.#prepared.all<[key: number, ...cells: Cell[]]>(
-        text,
-        JSON.stringify([...ids.keys()]),
-        asOf,
-        asOf,
-      )) {
-        // Most rows end in many cells without a value, which need not cross to the other thread.
-        while (cells.at(-1) === null) cells.pop();
-        rows.set(key, [kind, ids.get(key)!, ...cells] as unknown as ReadRow);
-      }
+      const keys = JSON.stringify([...ids.keys()]);
+      const found = this.#prepared.all<[key: number, ...cells: Cell[]]>(kindSql(kindNames[kind]!).at, keys, asOf, asOf);
+      for (const row of found) rows.set(row[0], readRow(kind, ids.get(row[0])!, row));
     }
     return rows;
   }
+}
+
+/** Makes a row as it was read one to answer, in its place: kind and id go where the key was. */
+function readRow(kind: number, id: string, row: Cell[]): ReadRow {
+  // Most rows end in many cells without a value, which need not cross to the other thread.
+  while (row.at(-1) === null) row.pop();
+  row[0] = id;
+  row.unshift(kind);
+  return row as unknown as ReadRow;
 }

@@ -64,8 +64,9 @@ export class WalkReader {
 
   walk(call: WalkCall): WalkFound {
     const from = this.#beginning(call);
-    const excluded = JSON.stringify(this.#rows.nodes(call.excluded).flatMap(node => node?.key ?? []));
-    const ask = (layer: readonly RowNode[], side: WalkSide) => this.#steps(layer, side, excluded, call);
+    const excluded = this.#rows.nodes(call.excluded).flatMap(node => node?.key ?? []);
+    const bySide = new Map(call.sides.map(side => [side, this.#asker(side, excluded, call)]));
+    const ask = (layer: readonly RowNode[], side: WalkSide) => bySide.get(side)!(layer);
     const sides = call.sides.map(side => sideFrom(from, call, layer => ask(layer, side)));
     const reached = union(sides).slice(0, call.limit);
     const there = new Set(reached.map(({ key }) => key));
@@ -93,22 +94,26 @@ export class WalkReader {
     return records.filter(({ key }) => rows.has(key));
   }
 
-  #steps(
-    layer: readonly RowNode[],
+  /** What asks for the steps from a layer to one side; the text of the statement is made once for all layers. */
+  #asker(
     side: WalkSide,
-    excluded: string,
+    excluded: readonly number[],
     { steps, stances, certainties, asOf }: WalkCall,
-  ): readonly Step[] {
-    this.#deadline.check();
-    if (steps.length === 0 || layer.length === 0) return [];
+  ): (layer: readonly RowNode[]) => readonly Step[] {
+    const text = walkSql(steps, side, excluded.length > 0);
     const ofClaims = steps.some(step => step !== 'Detail');
     const values = {
-      layer: JSON.stringify(layer.map(({ key }) => key)),
       asOf,
-      ...(ofClaims ? { stances, certainties, excluded } : {}),
+      ...(ofClaims ? { stances, certainties } : {}),
+      ...(ofClaims && excluded.length > 0 ? { excluded: JSON.stringify(excluded) } : {}),
     };
-    const found = this.#prepared.of(walkSql(steps, side)).all(values) as unknown as StepRow[];
-    return found.map(stepOf);
+    return layer => {
+      this.#deadline.check();
+      if (steps.length === 0 || layer.length === 0) return [];
+      const keys = JSON.stringify(layer.map(({ key }) => key));
+      const found = this.#prepared.of(text).all({ ...values, layer: keys }) as unknown as StepRow[];
+      return found.map(stepOf);
+    };
   }
 }
 
@@ -131,7 +136,7 @@ function sideFrom(
   let layer = from;
   for (let depth = 0; layer.length > 0 && nodes.size < limit; depth++) {
     const taken = firstById(layer, limit - nodes.size);
-    for (const node of taken) nodes.set(node.key, { ...node, depth });
+    for (const { key, id, kind } of taken) nodes.set(key, { key, id, kind, depth });
     const onward = ask(taken);
     for (const step of onward) steps.push(step);
     if (depth === deepest) break;

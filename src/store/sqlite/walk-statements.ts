@@ -16,15 +16,17 @@ const notExcluded = 't._key NOT IN (SELECT value FROM json_each(:excluded))';
 /**
  * Every step from the records of a layer to one side: key of the record; key, id and kind of the claim (null: a detail) and
  * of the record reached; in no order, a claim once for each end of it.
+ * @param excludes claims are left out; to look each one up costs time, even among none
  */
-export function walkSql(steps: readonly WalkStep[], side: WalkSide): string {
-  return steps.flatMap(step => (step === 'Detail' ? details() : [claims(step, side)])).join(' UNION ALL ');
+export function walkSql(steps: readonly WalkStep[], side: WalkSide, excludes = false): string {
+  const conditions = excludes ? `${counted} AND ${notExcluded}` : counted;
+  return steps.flatMap(step => (step === 'Detail' ? details() : [claims(step, side, conditions)])).join(' UNION ALL ');
 }
 
-function claims(step: ClaimStep, side: WalkSide): string {
+function claims(step: ClaimStep, side: WalkSide, conditions: string): string {
   const { copy, source } = claimSteps[step];
   const [near, far] = side === 'SOURCES' ? [copy, source] : [source, copy];
-  return `SELECT json_each.value, t._key, c.id, ${kindNumber(step)}, n.key, n.id, n.kind FROM json_each(:layer) CROSS JOIN ${tableOf(step)} AS t ON t."${near}" = json_each.value CROSS JOIN node AS c ON c.key = t._key CROSS JOIN node AS n ON n.key = t."${far}" WHERE ${goOn('t._key')} AND ${valid} AND ${counted} AND ${notExcluded}`;
+  return `SELECT json_each.value, t._key, c.id, ${kindNumber(step)}, n.key, n.id, n.kind FROM json_each(:layer) CROSS JOIN ${tableOf(step)} AS t ON t."${near}" = json_each.value CROSS JOIN node AS c ON c.key = t._key CROSS JOIN node AS n ON n.key = t."${far}" WHERE ${goOn('t._key')} AND ${valid} AND ${conditions}`;
 }
 
 const parts =

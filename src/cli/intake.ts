@@ -3,9 +3,7 @@ import { open, readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { buildCommand } from '@stricli/core';
 import { nearName } from '../domain/model/near-name.ts';
 import { PlatestemmaError } from '../errors.ts';
-import { readGraphFile } from '../intake/graph/read-graph-file.ts';
 import type { SourceReading } from '../intake/source-reading.ts';
-import { readMapping } from '../intake/table/read-mapping.ts';
 import type { TableMapping } from '../intake/table/table-mapping.ts';
 import { readInThread } from '../intake/thread/read-in-thread.ts';
 import { applyGraphFile } from '../questions/apply-graph-file.ts';
@@ -126,7 +124,10 @@ function checkUse(format: string, { map }: IntakeFlags): void {
 
 async function readMap(file: string): Promise<MapFile> {
   await sizeOf(file);
-  const text = await readFile(file, 'utf8');
+  const [text, { readMapping }] = await Promise.all([
+    readFile(file, 'utf8'),
+    import('../intake/table/read-mapping.ts'),
+  ]);
   return { text, mapping: readMapping(text, file) };
 }
 
@@ -156,10 +157,16 @@ async function takeFile(context: CliContext, desk: Desk, take: Take): Promise<In
   const reading = readingOf(take, { ...shown, skip: begun.records });
   const report =
     reading === undefined
-      ? await applyGraphFile(desk.store, context.world, readGraphFile(counted(), shown), begun, options)
+      ? await applyGraphFile(desk.store, context.world, await graphFile(counted(), shown), begun, options)
       : await applyIntake(desk.store, context.world, readInThread(counted(), reading), begun, options);
   progress.end();
   return { ...report, problems: report.problems.map(each => ({ ...each, place: { ...shown, ...each.place } })) };
+}
+
+/** What checks the form of its lines takes memory that other formats have no use for. */
+async function graphFile(input: AsyncIterable<Uint8Array>, shown: { file: string }) {
+  const { readGraphFile } = await import('../intake/graph/read-graph-file.ts');
+  return readGraphFile(input, shown);
 }
 
 /** How a source is read whose records come to bundles; undefined for a graph file. */

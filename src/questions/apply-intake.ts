@@ -10,7 +10,7 @@ import { resolveNames } from './resolve-names.ts';
 import { identity, reviseBundle } from './revise-bundle.ts';
 
 /** Records of a source that are written together, in one change set. More would need more memory, fewer would sooner wait for the disk. */
-export const batchSize = 500;
+export const batchSize = 400;
 
 export interface IntakeOptions {
   /** Name of the source as read: the same bytes read the same way have the same name, so that a run can be taken up again. */

@@ -8,13 +8,20 @@ export type DaysOf = (
   event: 'made' | 'published',
 ) => Pick<LinkedDays, 'recorded' | 'linked' | 'contradictory'>;
 
-/** Days of what the network knows; open for what no claim dates. */
+/** Days of what the network knows; open for what no claim dates. Each is worked out once. */
 export function daysIn(dates: LinkedDates): DaysOf {
-  const known = new Set(dates.variables);
+  const variables = new Set(dates.variables);
   const open: DayRange = {};
+  const known = new Map<string, ReturnType<DaysOf>>();
   return (of, event) => {
     const variable = dateVariable(of, event);
-    return known.has(variable) ? dates.days(variable) : { recorded: open, linked: open, contradictory: false };
+    const found = known.get(variable);
+    if (found !== undefined) return found;
+    const days = variables.has(variable)
+      ? dates.days(variable)
+      : { recorded: open, linked: open, contradictory: false };
+    known.set(variable, days);
+    return days;
   };
 }
 

@@ -25,7 +25,8 @@ export function linkedGrounds(
   keys: readonly string[],
   { network, dates, conventions }: Solved,
 ): Grounds {
-  const by = new Set([...ids, ...groundsOfNetwork(network)]);
+  const by = groundsOfNetwork(network);
+  for (const id of ids) by.add(id);
   return {
     basis: defaultBasis,
     claims: [...by].filter(id => isClaimKind(kindOfId(id) ?? '')).sort(compareText),
@@ -41,11 +42,13 @@ export function linkedGrounds(
   };
 }
 
-function* groundsOfNetwork({ bounds, links, choices }: DatesNetwork): Iterable<string> {
-  const parts = [{ bounds, links }, ...choices.flatMap(choice => choice.options)];
-  for (const part of parts) {
-    for (const { by, earlyBy = [] } of part.bounds) yield* [...by, ...earlyBy];
-    for (const { by } of part.links) yield* by;
+function groundsOfNetwork({ bounds, links, choices }: DatesNetwork): Set<string> {
+  const found = new Set<string>();
+  const options = choices.flatMap(choice => choice.options);
+  for (const part of [{ bounds, links }, ...options]) {
+    for (const { by, earlyBy = [] } of part.bounds) for (const id of [...by, ...earlyBy]) found.add(id);
+    for (const { by } of part.links) for (const id of by) found.add(id);
   }
-  for (const { options } of choices) for (const { claim } of options) yield claim;
+  for (const { claim } of options) found.add(claim);
+  return found;
 }

@@ -16,15 +16,19 @@ export function datesNetworkOf({ records, claims }: LinkedRecords, options: Netw
   const context = ruleContext({ records, claims: counted }, options);
   const { outright, groups } = assertedClaims(counted, records);
   const said = [...records, ...outright].flatMap(row => sayings(row, context));
-  const network = {
+  let network: DatesNetwork = {
     bounds: said.flatMap(({ bounds = [] }) => bounds),
     links: [...said.flatMap(({ links = [] }) => links), ...said.flatMap(onlyOne)],
     choices: [...said.flatMap(anyOfSeveral), ...groups.map(group => choiceOf(group, context))],
   };
-  return sharedDateRules.reduce<DatesNetwork>(
-    (known, rule) => withLinks(known, rule.apply(variablesOf(known), context)),
-    network,
-  );
+  let variables = variablesOf(network);
+  for (const rule of sharedDateRules) {
+    const links = rule.apply(variables, context);
+    if (links.length === 0) continue;
+    network = { ...network, links: [...network.links, ...links] };
+    variables = variablesOf(network);
+  }
+  return network;
 }
 
 const rulesByKind = Map.groupBy(dateRules, rule => rule.of);
@@ -57,14 +61,12 @@ function optionsOf(claim: AnyClaim, context: RuleContext): readonly DateOption[]
   return anyOf.map(link => ({ claim: claim.id, bounds, links: [...links, link] }));
 }
 
-function withLinks(network: DatesNetwork, links: readonly DateLink[]): DatesNetwork {
-  return links.length === 0 ? network : { ...network, links: [...network.links, ...links] };
-}
-
 function variablesOf({ bounds, links, choices }: DatesNetwork): ReadonlySet<string> {
+  const found = new Set<string>();
   const options = choices.flatMap(choice => choice.options);
-  return new Set([
-    ...[...bounds, ...options.flatMap(option => option.bounds)].map(({ variable }) => variable),
-    ...[...links, ...options.flatMap(option => option.links)].flatMap(({ from, to }) => [from, to]),
-  ]);
+  for (const part of [{ bounds, links }, ...options]) {
+    for (const { variable } of part.bounds) found.add(variable);
+    for (const { from, to } of part.links) found.add(from).add(to);
+  }
+  return found;
 }

@@ -1,5 +1,5 @@
 import type { CompiledNetwork } from './compiled-network.ts';
-import { leastDays } from './least-days.ts';
+import { dayOfChoice, leastDays } from './least-days.ts';
 
 export interface LastDays {
   /** Infinity where nothing bounds a variable. */
@@ -21,7 +21,7 @@ const mostVisits = 30_000_000;
 export function lastDays(network: CompiledNetwork, least: Float64Array): LastDays {
   const days = leastDays(network.backward).map(day => 0 - day);
   const byChoice = new Set<number>();
-  const before = beforeChoices(network);
+  const before = beforeChoices(network, days);
   if (before.length === 0) return { days, byChoice, exact: true };
   const far = farDay(network);
   let visits = before.length * network.names.length;
@@ -45,9 +45,13 @@ function solvable(network: CompiledNetwork, least: Float64Array, variable: numbe
   return network.domains.every(({ last }, v) => days[v]! <= last);
 }
 
-/** Variables from which links and choices lead to a choice. */
-function beforeChoices({ forward: { arcs, choices } }: CompiledNetwork): readonly number[] {
-  const found = new Set(choices.keys());
+/**
+ * Variables from which links and choices lead to a choice that does not hold on the last days that links give. From any
+ * other the days after it may all be those: they are a solution, together with the least days of all that is not after it.
+ */
+function beforeChoices({ forward: { arcs, choices } }: CompiledNetwork, days: Float64Array): readonly number[] {
+  const found = new Set<number>();
+  for (const [head, those] of choices) if (those.some(each => dayOfChoice(each, days) > days[head]!)) found.add(head);
   for (const v of found) {
     for (const arc of arcs.into.subarray(arcs.intoStart[v], arcs.intoStart[v + 1])) found.add(arcs.from[arc]!);
   }

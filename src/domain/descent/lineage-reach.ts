@@ -165,8 +165,7 @@ function down(step: LineageStep, from: State, meets: Onward['meets']): State {
 }
 
 function keyOf({ id, region, named, part, partOfStart, perhaps, down }: State): string {
-  const flags = [named, part, partOfStart, perhaps, down].map(Number).join('');
-  return `${id} ${flags} ${typeof region === 'string' ? region : JSON.stringify(region)}`;
+  return `${id} ${named} ${part} ${partOfStart} ${perhaps} ${down} ${typeof region === 'string' ? region : JSON.stringify(region)}`;
 }
 
 function add(found: Map<string, Reached>, { id, part, partOfStart, perhaps }: State, depth: number): void {

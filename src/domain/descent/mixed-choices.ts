@@ -1,3 +1,4 @@
+import { arcEnds } from './arc-ends.ts';
 import { choiceForm, saysSomething } from './choice-form.ts';
 import { dateArcs } from './date-arcs.ts';
 import type { DateChoice, DateLink, DatesNetwork } from './dates-network.ts';
@@ -23,17 +24,11 @@ function linksOf({ options }: DateChoice): readonly DateLink[] {
 
 /** Whether a link is part of a circle. */
 function circles(links: readonly DateLink[]): (link: DateLink) => boolean {
-  const numbers = new Map([...new Set(links.flatMap(({ from, to }) => [from, to]))].map((name, i) => [name, i]));
-  const ends = links.flatMap(({ from, to, least, most }) => [
-    ...(least === undefined ? [] : [[numbers.get(from)!, numbers.get(to)!]]),
-    ...(most === undefined ? [] : [[numbers.get(to)!, numbers.get(from)!]]),
-  ]);
-  const arcs = dateArcs(numbers.size, {
-    from: Int32Array.from(ends, ([from]) => from!),
-    to: Int32Array.from(ends, ([, to]) => to!),
-    weight: new Float64Array(ends.length),
-    source: new Int32Array(ends.length),
-  });
-  const { of } = strongComponents(arcs);
+  const numbers = new Map<string, number>();
+  for (const name of links.flatMap(({ from, to }) => [from, to])) {
+    if (!numbers.has(name)) numbers.set(name, numbers.size);
+  }
+  const ends = arcEnds(links, [], name => numbers.get(name)!);
+  const { of } = strongComponents(dateArcs(numbers.size, ends));
   return ({ from, to }) => of[numbers.get(from)!] === of[numbers.get(to)!];
 }

@@ -33,6 +33,7 @@ const mostWork = 1_000_000;
  */
 export function solveByCases(network: DatesNetwork, limits: CaseLimits, asked: 'ALL' | 'ONE' = 'ALL'): SolvedPart {
   const mixed = mixedChoices(network);
+  if (mixed.length === 0) return solvePart(network, limits.contradictions);
   const others = network.choices.filter(choice => !mixed.includes(choice));
   const seen = new Map<string, DayRange>();
   let left = Math.min(limits.cases, Math.ceil(mostWork / (network.bounds.length + network.links.length + 1)));

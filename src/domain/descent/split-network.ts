@@ -5,15 +5,23 @@ import type { DateChoice, DatesNetwork } from './dates-network.ts';
 export function splitNetwork(network: DatesNetwork): readonly DatesNetwork[] {
   if (network.choices.length === 0) return [network];
   const numbers = new Map<string, number>();
-  for (const name of namesIn(network)) if (!numbers.has(name)) numbers.set(name, numbers.size);
+  const number = (name: string) => {
+    if (!numbers.has(name)) numbers.set(name, numbers.size);
+  };
+  for (const part of [network, ...network.choices.flatMap(({ options }) => options)]) {
+    for (const { variable } of part.bounds) number(variable);
+    for (const { from, to } of part.links) [number(from), number(to)];
+  }
   const parts = connectedParts(numbers.size);
   for (const { from, to } of network.links) parts.join(numbers.get(from)!, numbers.get(to)!);
+  const firstOf = new Map<DateChoice, string | undefined>();
   for (const choice of network.choices) {
-    const [first, ...others] = namesInChoice(choice).map(name => numbers.get(name)!);
-    for (const other of others) parts.join(first!, other);
+    const [first, ...others] = namesInChoice(choice);
+    firstOf.set(choice, first);
+    for (const other of others) parts.join(numbers.get(first!)!, numbers.get(other)!);
   }
   const partOf = (name: string | undefined) => (name === undefined ? rest : parts.of(numbers.get(name)!));
-  const partOfChoice = (choice: DateChoice) => partOf(namesInChoice(choice)[0]);
+  const partOfChoice = (choice: DateChoice) => partOf(firstOf.get(choice));
   const chosen = new Set([rest, ...network.choices.map(partOfChoice)]);
   const byPart = (name: string) => (chosen.has(partOf(name)) ? partOf(name) : rest);
   const bounds = Map.groupBy(network.bounds, ({ variable }) => byPart(variable));
@@ -34,12 +42,4 @@ function namesInChoice({ options }: DateChoice): readonly string[] {
     ...bounds.map(({ variable }) => variable),
     ...links.flatMap(({ from, to }) => [from, to]),
   ]);
-}
-
-function namesIn({ bounds, links, choices }: DatesNetwork): readonly string[] {
-  return [
-    ...bounds.map(({ variable }) => variable),
-    ...links.flatMap(({ from, to }) => [from, to]),
-    ...choices.flatMap(namesInChoice),
-  ];
 }

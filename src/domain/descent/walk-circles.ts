@@ -12,13 +12,17 @@ export function inCircles(
   const place = new Map(members.map((member, i) => [member, i]));
   const known = arcs.filter(([from, to]) => place.has(from) && place.has(to));
   const ends = {
-    from: Int32Array.from(known, ([from]) => place.get(from)!),
-    to: Int32Array.from(known, ([, to]) => place.get(to)!),
+    from: new Int32Array(known.map(([from]) => place.get(from)!)),
+    to: new Int32Array(known.map(([, to]) => place.get(to)!)),
     weight: new Float64Array(known.length),
     source: new Int32Array(known.length),
   };
   const { count, variables, start } = strongComponents(dateArcs(members.length, ends));
-  return Array.from({ length: count }, (_, i) =>
-    Array.from(variables.subarray(start[i]!, start[i + 1]!), v => members[v]!),
-  );
+  const circles: string[][] = [];
+  for (let i = 0; i < count; i += 1) {
+    const circle: string[] = [];
+    for (let at = start[i]!; at < start[i + 1]!; at += 1) circle.push(members[variables[at]!]!);
+    circles.push(circle);
+  }
+  return circles;
 }

@@ -1,5 +1,6 @@
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { RecordKindName } from '../domain/model/kinds.ts';
+import type { AnyRow } from '../domain/model/row.ts';
 import type { ChangeSet, EditionFilter, MatchClass, SearchPosition } from '../store/graph-store.ts';
 import type { Descent } from './descent-answer.ts';
 import type { DrawAsked } from './draw-asked.ts';
@@ -86,6 +87,8 @@ export interface Reach {
   readonly counts: ReachCounts;
   readonly rows: Page<ReachRow, ReachPosition>;
   readonly grounds: Grounds;
+  /** What the rows were worked from: their editions with the works, the claims, and the places that these name. */
+  readonly read: readonly AnyRow[];
 }
 
 export interface ReachCounts {

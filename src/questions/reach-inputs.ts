@@ -1,7 +1,7 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
-import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
+import type { AnyClaim, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
 import type { ReachEdition, RecordedAccess } from '../domain/reach/reach-edition-input.ts';
 import type { GraphStore } from '../store/graph-store.ts';
@@ -9,8 +9,7 @@ import { type AccessOf, countedAccesses } from './edition-accesses.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf } from './edition-outlets.ts';
 import { windowLinks } from './edition-window.ts';
-import { locatedPlaces } from './located-places.ts';
-import { openGroups } from './open-groups.ts';
+import { locatedPlace } from './located-places.ts';
 
 /** An edition as a question about reach needs it, from its claims; with the ids of the datings that count. */
 export interface ReachInput {
@@ -18,8 +17,15 @@ export interface ReachInput {
   readonly datings: readonly string[];
 }
 
+export interface ReachInputs {
+  /** In the order of the ids; undefined for one that is no edition. */
+  readonly inputs: readonly (ReachInput | undefined)[];
+  /** All that was read for them. */
+  readonly rows: readonly AnyRow[];
+}
+
 /**
- * In the order of the ids; undefined for one that is no edition.
+ * Asks the store twice, however many editions there are: for them with their claims, and for what these name.
  * @param asked id of whom the question is about: what they had themselves counts wherever they were
  */
 export async function reachInputs(
@@ -27,20 +33,21 @@ export async function reachInputs(
   ids: readonly string[],
   asked: string | undefined,
   conventions: Conventions,
-): Promise<readonly (ReachInput | undefined)[]> {
+): Promise<ReachInputs> {
   const [rows, linked] = await Promise.all([store.rows(ids), store.linked(ids, windowLinks)]);
   const editions = rows.map(row => (row?.kind === 'Edition' ? row : undefined));
   const claims = linked as readonly (readonly AnyClaim[])[];
-  const [works, open, places] = await Promise.all([
-    store.rows(editions.map(edition => edition?.work ?? '')),
-    openGroups(store, claims.flat()),
-    locatedPlaces(store, placesNamed(claims.flat())),
-  ]);
-  return editions.map((edition, i) =>
-    edition === undefined
-      ? undefined
-      : reachInput(claims[i]!, works[i] as RecordOf<'Work'> | undefined, open, places, asked, conventions),
-  );
+  const all = claims.flat();
+  const named = await store.rows([...new Set(namedBy(editions, all))]);
+  const found = new Map(named.flatMap(row => (row === undefined ? [] : [[row.id, row]])));
+  const places = new Map(named.flatMap(row => (row?.kind === 'Place' ? [[row.id, locatedPlace(row)]] : [])));
+  const open = new Set(named.flatMap(row => (row?.kind === 'Alternatives' && row.open === true ? [row.id] : [])));
+  const inputs = editions.map((edition, i) => {
+    if (edition === undefined) return undefined;
+    const work = found.get(edition.work ?? '') as RecordOf<'Work'> | undefined;
+    return reachInput(claims[i]!, work, open, places, asked, conventions);
+  });
+  return { inputs, rows: [...editions.filter(edition => edition !== undefined), ...all, ...found.values()] };
 }
 
 function reachInput(
@@ -76,8 +83,14 @@ export function recordedAccess(
   };
 }
 
-function* placesNamed(claims: readonly AnyClaim[]): Iterable<string> {
+/** Ids of works, places and groups of alternatives. */
+function* namedBy(
+  editions: readonly (RecordOf<'Edition'> | undefined)[],
+  claims: readonly AnyClaim[],
+): Iterable<string> {
+  for (const edition of editions) if (edition?.work !== undefined) yield edition.work;
   for (const claim of claims) {
+    if (claim.alternativeTo !== undefined) yield claim.alternativeTo;
     if (claim.kind === 'Imprint' && claim.place !== undefined) yield claim.place;
     if (claim.kind === 'Access') yield claim.at ?? claim.who;
   }

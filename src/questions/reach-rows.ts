@@ -1,4 +1,5 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
+import type { AnyRow } from '../domain/model/row.ts';
 import { reachEdition } from '../domain/reach/reach-edition.ts';
 import type { ReachOutcome } from '../domain/reach/reach-outcome.ts';
 import { invariant } from '../errors.ts';
@@ -7,19 +8,26 @@ import type { ReachRow, RouteTaken } from './questions.ts';
 import { type ReachInput, reachInputs } from './reach-inputs.ts';
 import type { TargetFound } from './reach-target.ts';
 
+export interface ReachRows {
+  readonly rows: readonly ReachRow[];
+  /** All that was read for them. */
+  readonly read: readonly AnyRow[];
+}
+
 /** Rows of a page, worked from the claims of each edition. */
 export async function reachRows(
   store: GraphStore,
   ids: readonly string[],
   { target, asked }: TargetFound,
   conventions: Conventions,
-): Promise<readonly ReachRow[]> {
-  const inputs = await reachInputs(store, ids, asked, conventions);
-  return ids.map((id, i) => {
+): Promise<ReachRows> {
+  const { inputs, rows: read } = await reachInputs(store, ids, asked, conventions);
+  const rows = ids.map((id, i) => {
     const input = inputs[i];
     invariant(input !== undefined, `${id}, which has a window, is an edition`);
     return reachRow(id, input, reachEdition(input.edition, target, conventions));
   });
+  return { rows, read };
 }
 
 function reachRow(edition: string, input: ReachInput, outcome: ReachOutcome): ReachRow {

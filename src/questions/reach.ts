@@ -2,7 +2,6 @@ import { checkId } from '../domain/model/id.ts';
 import { compareText } from '../domain/text/compare.ts';
 import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
 import { breathing } from './breath.ts';
-import { conventionsInForce } from './conventions-in-force.ts';
 import { defaultBasis, type Grounds, inTimeCaution, recordedClaimsCaution } from './grounds.ts';
 import type { Page } from './page.ts';
 import type { Reach, ReachAsked, ReachCounts, ReachPosition, ReachRow } from './questions.ts';
@@ -12,6 +11,7 @@ import { reachRows } from './reach-rows.ts';
 import { reachTarget } from './reach-target.ts';
 import { pageByTitle } from './reach-title-order.ts';
 import { type JudgedWindows, judgeWindows } from './reach-windows.ts';
+import { windowConventions } from './window-conventions.ts';
 
 /**
  * Which editions could have been there in time: a verdict and room in days for each, with what it rests on. Editions are
@@ -21,13 +21,14 @@ import { type JudgedWindows, judgeWindows } from './reach-windows.ts';
 export async function reach(store: GraphStore, asked: ReachAsked, signal?: AbortSignal): Promise<Reach> {
   const breath = breathing(signal);
   const filter = checkedFilter(asked.filter ?? {});
-  const [conventions, groups] = await Promise.all([conventionsInForce(store), store.windowGroups(filter, signal)]);
+  const groups = await store.windowGroups(filter, signal);
+  const conventions = await windowConventions(store, groups);
   const found = await reachTarget(store, asked, conventions);
   const judged = await judgeWindows(store, groups, found, conventions, breath);
   await breath.take();
   const ids = await page(store, asked, judged, filter, signal);
   await breath.take();
-  const rows = await reachRows(
+  const { rows, read } = await reachRows(
     store,
     ids.items.map(({ item }) => item),
     found,
@@ -41,6 +42,7 @@ export async function reach(store: GraphStore, asked: ReachAsked, signal?: Abort
     counts: counts(judged, rows, asked.tallies === true),
     rows: { items, more: ids.more },
     grounds: grounds(found.claims, rows),
+    read,
   };
 }
 

@@ -18,11 +18,11 @@ export async function windowPlaces(store: GraphStore, groups: WindowGroups): Pro
   const details = windowDetails(groups).filter(detail => detail !== undefined);
   const ofDetails = details.flatMap(({ accesses }) => accesses.flatMap(({ at }) => at ?? []));
   const alternatives = details.flatMap(({ datings }) => datings.flatMap(({ group }) => group ?? []));
-  const places = await locatedPlaces(store, [
-    ...profileOutlets(groups).outlets.map(({ place }) => place),
-    ...ofDetails,
+  const ofOutlets = profileOutlets(groups).outlets.map(({ place }) => place);
+  const [places, rows] = await Promise.all([
+    locatedPlaces(store, [...ofOutlets, ...ofDetails]),
+    store.rows([...new Set(alternatives)]),
   ]);
-  const rows = await store.rows([...new Set(alternatives)]);
   const open = new Set(rows.flatMap(row => (row?.kind === 'Alternatives' && row.open === true ? [row.id] : [])));
   // The same object as long as they are the same: what is worked from them is remembered by it.
   const isSame =

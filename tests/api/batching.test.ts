@@ -75,6 +75,16 @@ test('claims of records of several kinds are asked for once a kind', async () =>
   expect(methods(seen).filter(method => method === 'linked').length).toBe(kinds.size);
 });
 
+test('the page of a reach asks for its editions with their claims, then for what these name, and for nothing again', async () => {
+  const page = async (first: number) => {
+    const rows = 'editions { nodes { verdict edition { label work { label } } } }';
+    const seen = await calls(demo, `{ reach(at: { placeName: "London" }, by: "1766", first: ${first}) { ${rows} } }`);
+    return seen.slice(seen.findIndex(call => call.startsWith('editionsInWindows')) + 1);
+  };
+  expect(await page(7)).toEqual(['rows 7', 'linked 7', 'rows 7']);
+  expect(methods(await page(2))).toEqual(['rows', 'linked', 'rows']);
+});
+
 test('rows and counts of a reach are worked only where they are asked for', async () => {
   const asked: ReachAsked[] = [];
   const { store, questions } = demo;

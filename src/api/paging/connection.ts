@@ -14,15 +14,21 @@ export interface Connection<Node> {
 }
 
 export function connection<Node, Position>(page: Page<Node, Position>, list: ListDigest): Connection<Node> {
-  const edges = page.items.map(({ item, position }) => ({ node: item, cursor: encodeCursor(list, position) }));
+  const cursorAt = (at: number): string | null => {
+    const found = page.items.at(at);
+    return found === undefined ? null : encodeCursor(list, found.position);
+  };
   return {
-    edges,
+    // Most ask for nodes alone.
+    get edges() {
+      return page.items.map(({ item, position }) => ({ node: item, cursor: encodeCursor(list, position) }));
+    },
     nodes: page.items.map(({ item }) => item),
     pageInfo: {
       hasNextPage: page.more,
       hasPreviousPage: false,
-      startCursor: edges[0]?.cursor ?? null,
-      endCursor: edges.at(-1)?.cursor ?? null,
+      startCursor: cursorAt(0),
+      endCursor: cursorAt(-1),
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { GraphQLResolveInfo } from 'graphql';
 import type { ConventionUse, Grounds } from '../../questions/grounds.ts';
+import type { Page } from '../../questions/page.ts';
 import type { Reach, ReachAsked, ReachCounts, ReachOrder, ReachPosition, ReachRow } from '../../questions/questions.ts';
 import type { ApiContext } from '../context.ts';
 import { connection } from '../paging/connection.ts';
@@ -7,20 +8,23 @@ import { listDigest } from '../paging/cursor.ts';
 import { isText, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
 import { asksFor } from './asks-for.ts';
 import { given } from './given.ts';
-import { loadGrounds, loadLink } from './load.ts';
+import { loadGrounds, loadLink, type RowOf, rowsAtHand } from './load.ts';
 
 type Nullable<T> = { readonly [K in keyof T]?: T[K] | null };
 type ReachArgs = PageArgs & Nullable<Omit<ReachAsked, 'page' | 'tallies'>>;
 
-/** A reach with the list that its cursors belong to. */
-interface ReachSource extends Reach {
+/** A reach with the list that its cursors belong to, and its rows with their editions. */
+interface ReachSource extends Omit<Reach, 'rows'> {
   readonly list: string;
+  readonly rows: Page<RowSource, ReachPosition>;
 }
+
+type RowSource = Omit<ReachRow, 'edition'> & { readonly edition: ReturnType<RowOf> };
 
 export async function reach(
   _root: unknown,
   args: ReachArgs,
-  { questions, ending }: ApiContext,
+  context: ApiContext,
   info: GraphQLResolveInfo,
 ): Promise<ReachSource> {
   const { first: _first, after: _after, filter, at, ...asked } = given(args);
@@ -33,8 +37,14 @@ export async function reach(
     page: asksFor(info, 'editions') || asksFor(info, 'counts', 'differOnPage') ? page : { ...page, first: 0 },
     tallies: ['byPlace', 'places', 'byDecade'].some(name => asksFor(info, 'counts', name)),
   };
+  const { questions, ending } = context;
   const answer = await questions.reach(question, ending.signal);
-  return { ...answer, list };
+  return { ...answer, list, rows: withEditions(answer, rowsAtHand(answer.read, context)) };
+}
+
+function withEditions({ rows }: Reach, row: RowOf): ReachSource['rows'] {
+  const items = rows.items.map(({ item, position }) => ({ item: { ...item, edition: row(item.edition) }, position }));
+  return { items, more: rows.more };
 }
 
 export const reachResolvers = {
@@ -53,8 +63,7 @@ export const reachResolvers = {
       loadLink(source.place, context),
   },
   ReachRow: {
-    edition: (row: ReachRow, _args: unknown, context: ApiContext) => loadLink(row.edition, context),
-    restsOn: ({ restsOn }: ReachRow, _args: unknown, context: ApiContext) =>
+    restsOn: ({ restsOn }: RowSource, _args: unknown, context: ApiContext) =>
       loadGrounds([...restsOn.claims, ...restsOn.conventions.map(use => use.id)], context),
   },
   Grounds: {

@@ -19,11 +19,15 @@ export function descentDrawing(answer: Descent): Drawing {
   return {
     of: answer.of,
     title: labelOf(asked) ?? answer.of,
-    subtitle: `Descent of the editions${asked.kind === 'Work' ? '' : ' around this one'}: ${howMany(answer.editions.length, 'edition')}, ${howMany(descents.length, 'step')}`,
+    subtitle: `Descent of the editions${asked.kind === 'Work' ? '' : ' around this one'}: ${howMany(answer.editions.length, 'edition')}, ${stepsInWords(answer.editions.length, descents.length)}`,
     nodes: answer.editions.map(edition => drawnEdition(edition, descents, rows)),
     steps: descents.map(claim => drawnDescent(claim, disputed)),
     notes: [...(answer.cut ? ['There are more editions than are drawn.'] : []), ...drawingNotes(answer)],
   };
+}
+
+function stepsInWords(editions: number, steps: number): string {
+  return editions > 1 && steps === 0 ? 'none said to be made from another' : howMany(steps, 'step');
 }
 
 function drawnEdition(

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { formatDay, parseDay } from '../../src/domain/dates/calendar.ts';
 import { edtfBounds } from '../../src/domain/dates/edtf.ts';
 import { defaultSlack } from '../../src/domain/dates/slack.ts';
 import type { AnyRow } from '../../src/domain/model/row.ts';
@@ -45,7 +46,8 @@ function randomFilter(roll: Dice): EditionFilter {
 /** What a random question is answered, beside what plain inequalities give edition by edition. */
 async function answered(store: GraphStore, brute: BruteForce, roll: Dice): Promise<readonly [unknown, unknown]> {
   const place = roll.pick(randomPlaces.slice(0, 5));
-  const [by, filter] = [randomDate(roll), randomFilter(roll)];
+  const by = roll.chance(0.4) ? await edgeDay(store, place.id, roll) : randomDate(roll);
+  const filter = randomFilter(roll);
   const order = roll.pick<ReachOrder>(['ROOM', 'DATE', 'TITLE']);
   const asked = { at: { place: place.id }, by, filter, order, tallies: true, page: { first: 0 } };
   const at = locatedPlace(place as Parameters<typeof locatedPlace>[0]);
@@ -66,6 +68,16 @@ async function answered(store: GraphStore, brute: BruteForce, roll: Dice): Promi
         .sort(byId as never),
     },
   ];
+}
+
+/** A day on which a verdict turns: an object of that day has no day of room on one reckoning. */
+async function edgeDay(store: GraphStore, place: string, roll: Dice): Promise<string> {
+  const by = roll.pick(['1760-05-12', '1837-01-31', '1880-11-02']);
+  const { rows } = await reach(store, { at: { place }, by, page: { first: 50 } });
+  const rooms = rows.items.flatMap(({ item }) =>
+    [item.margin.every, item.margin.some].filter(each => each !== undefined),
+  );
+  return rooms.length === 0 ? by : formatDay(parseDay(by)! - roll.pick(rooms));
 }
 
 function named({ inEveryCase, inSomeCases, inNoCase, contradictory }: VerdictCounts): VerdictCounts {

@@ -129,6 +129,7 @@ describe('cut days of three regions for an object of July 1765 to June 1766', ()
     ['R2', 'IMPRINT', '1765-01-01', '1765-12-31', 'IN_SOME_CASES'],
     ['R2', 'OTHER', '', '1765-01-03', 'IN_SOME_CASES'],
     ['R3', 'IMPRINT', '1763-01-01', '1763-12-31', 'IN_EVERY_CASE'],
+    ['R3', 'OTHER', '1766-04-11', '1766-04-30', 'IN_SOME_CASES'],
     ['R3', 'OTHER', '1766-04-12', '1766-04-30', 'IN_NO_CASE'],
     ['R3', 'ANNUAL', '1766-06-11', '1766-07-20', 'IN_SOME_CASES'],
     ['R1+R3', 'OTHER', '1765-06-01', '1766-06-30', 'IN_SOME_CASES'],

@@ -3,7 +3,7 @@ import { type EditionInOrder, editionsInOrder } from '../domain/descent/editions
 import { type PlateClaims, platesOfEditions } from '../domain/descent/editions-plates.ts';
 import { lineageCircles } from '../domain/descent/lineage-circles.ts';
 import { lineageGraph } from '../domain/descent/lineage-graph.ts';
-import { solveDates } from '../domain/descent/solve-dates.ts';
+import { caseLimits, solveDates } from '../domain/descent/solve-dates.ts';
 import { deepestWalk } from '../domain/descent/walk-steps.ts';
 import { counts } from '../domain/model/counted.ts';
 import type { ClaimKindName } from '../domain/model/kinds.ts';
@@ -36,7 +36,7 @@ export async function descent(store: GraphStore, of: string): Promise<Descent> {
   const descents = ofKind(walk.claims, 'EditionDescent');
   const found = await descentSurroundings(store, editions, descents);
   const network = datesNetworkOf(found, { conventions });
-  const dates = solveDates(network);
+  const dates = solveDates(network, caseLimits(conventions));
   const daysOf = daysIn(dates);
   const order = editionsInOrder(
     editions.map(edition => edition.id),

@@ -26,12 +26,13 @@ export function linkedGrounds(
   { network, dates, conventions }: Solved,
 ): Grounds {
   const by = groundsOfNetwork(network);
+  const used = dates.exact ? keys : [...keys, 'group.nodeCap'];
   for (const id of ids) by.add(id);
   return {
     basis: defaultBasis,
     claims: [...by].filter(id => isClaimKind(kindOfId(id) ?? '')).sort(compareText),
     conventions: conventions.all
-      .filter(({ id, key }) => by.has(id) || keys.includes(key))
+      .filter(({ id, key }) => by.has(id) || used.includes(key))
       .map(({ key }) => conventions.use(key)),
     supposed: false,
     cautions: [

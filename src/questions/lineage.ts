@@ -8,7 +8,7 @@ import type { LineageStep } from '../domain/descent/lineage-graph.ts';
 import { handednessFrom } from '../domain/descent/lineage-handedness.ts';
 import { type LineageMember, type LineageOfWalk, lineageOfWalk } from '../domain/descent/lineage-of-walk.ts';
 import { relateHandedness } from '../domain/descent/relate-handedness.ts';
-import { solveDates } from '../domain/descent/solve-dates.ts';
+import { caseLimits, solveDates } from '../domain/descent/solve-dates.ts';
 import { counts } from '../domain/model/counted.ts';
 import { checkId } from '../domain/model/id.ts';
 import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
@@ -67,7 +67,7 @@ function answer({ of, towards, found, shape, surroundings, conventions }: Gather
   const { members, steps, cut } = found;
   const linked = { records: [...surroundings.records.values()], claims: surroundings.claims };
   const network = datesNetworkOf(linked, { conventions, leastOnTheWay: leastOnTheWay(surroundings, conventions) });
-  const dates = solveDates(network);
+  const dates = solveDates(network, caseLimits(conventions));
   const links = handednessLinksOf(linked);
   const handedness = handednessFrom(of, links);
   const daysOf = daysIn(dates);

@@ -285,16 +285,39 @@ describe('what cannot be asked', () => {
   });
 });
 
-test('conventions of the store say how far', async () => {
-  const override = (key: string, value: number): RecordOf<'Convention'> => ({
-    id: `convention-of-${key.replace('.', '-')}`,
-    kind: 'Convention',
-    key,
-    value,
-    unit: 'x',
-    source: 'a test',
-    version: 2,
+const override = (key: string, value: number): RecordOf<'Convention'> => ({
+  id: `convention-of-${key.replace('.', '-').toLowerCase()}`,
+  kind: 'Convention',
+  key,
+  value,
+  unit: 'x',
+  source: 'a test',
+  version: 2,
+});
+
+test('conventions of the store say how many combinations of alternatives are tried', async () => {
+  const alternativeTo = 'alternatives-of-how-soon';
+  const within = (days: number): ClaimOf<'Sequence'> => ({
+    id: `sequence-within-${days}`,
+    kind: 'Sequence',
+    ...{ earlier: 'plate-of-b', earlierEvent: 'MADE', later: 'plate-of-a', laterEvent: 'MADE', atMost: days },
+    alternativeTo,
   });
+  const group: RecordOf<'Alternatives'> = { id: alternativeTo, kind: 'Alternatives' };
+  const made = dating('b', 'plate-of-b', 'MADE', '1800');
+  const rows = [group, ...plates('ab'), copied('ab'), made, within(10), within(20)];
+  const said = ({ nodes: [asked], grounds }: Lineage) => [
+    asked!.made.hi,
+    grounds.cautions.some(caution => caution.startsWith('Not every combination')),
+    grounds.conventions.filter(({ key }) => key === 'group.nodeCap').map(({ version }) => version),
+  ];
+  const tried = await ask(rows, { of: 'plate-of-a' });
+  expect(said(tried)).toEqual([year(1800).hi! + 20, false, []]);
+  const notTried = await ask([...rows, override('group.nodeCap', 1)], { of: 'plate-of-a' });
+  expect(said(notTried)).toEqual([undefined, true, [2]]);
+});
+
+test('conventions of the store say how far', async () => {
   const rows = [...plates('abc'), copied('ab'), copied('bc')];
   const shallow = await ask([...rows, override('limit.depth', 1)], { of: 'plate-of-a' });
   expect([nodes(shallow).length, shallow.cut]).toEqual([2, true]);

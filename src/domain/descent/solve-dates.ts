@@ -1,3 +1,4 @@
+import { type Conventions, defaultConventions } from '../conventions/conventions.ts';
 import { compareText } from '../text/compare.ts';
 import { alternativeStandings } from './alternative-standings.ts';
 import { leastRoom } from './date-room.ts';
@@ -8,15 +9,21 @@ import { type CaseLimits, solveByCases } from './solve-by-cases.ts';
 import type { SolvedPart } from './solved-part.ts';
 import { splitNetwork } from './split-network.ts';
 
-/** The limits unless a question brings its own. */
-const defaultCaseLimits: CaseLimits = Object.freeze({ contradictions: 100, cases: 20_000 });
+/** The limits that the conventions in force set. */
+export function caseLimits(conventions: Conventions): CaseLimits {
+  return { contradictions: mostContradictions, cases: conventions.get('group.nodeCap') };
+}
+
+const mostContradictions = 100;
+
+const shippedLimits: CaseLimits = Object.freeze(caseLimits(defaultConventions));
 
 /**
  * The days left for every variable by all that a network says, and what in it contradicts. Linear without limits of
  * greatest days and without choices, near linear with limits; exact but for very large numbers of choices, which
  * `exact` says. What is explained is explained when it is asked for.
  */
-export function solveDates(network: DatesNetwork, limits: CaseLimits = defaultCaseLimits): LinkedDates {
+export function solveDates(network: DatesNetwork, limits: CaseLimits = shippedLimits): LinkedDates {
   const networks = splitNetwork(network);
   const parts = networks.map(part => solveByCases(part, limits));
   const [only, ...others] = parts;

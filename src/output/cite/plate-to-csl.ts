@@ -45,7 +45,7 @@ function inBook(plate: CitablePlate, language: string): CslItem {
   const whole = wholeOf(plate, language);
   const volume = plate.locator?.volume;
   return compact({
-    ...common(plate, plate.agents ?? [], language),
+    ...common(plate, plate.agents ?? [], language, dateNote(plate)),
     type: 'chapter',
     'container-title': whole.title,
     'container-author': whole.author,
@@ -78,7 +78,7 @@ function inSerial(plate: CitablePlate, language: string): CslItem {
   const { number: _number, ...titled } = edition;
   const whole = editionToCsl(titled, language);
   return compact({
-    ...common(plate, plate.agents ?? [], language),
+    ...common(plate, plate.agents ?? [], language, dateNote(plate)),
     type: 'article-journal',
     'container-title': whole.title,
     editor: whole.editor,
@@ -104,7 +104,7 @@ function wholeOf(plate: CitablePlate, language: string): Partial<CslItem> & Pick
 }
 
 /** What all three forms say alike. */
-function common(plate: CitablePlate, agents: readonly CitableAgent[], language: string) {
+function common(plate: CitablePlate, agents: readonly CitableAgent[], language: string, more: readonly string[] = []) {
   const authors = agents.filter(isPrintmaker);
   return {
     id: plate.id,
@@ -116,6 +116,7 @@ function common(plate: CitablePlate, agents: readonly CitableAgent[], language: 
       ...doubtNote(authors),
       ...(plate.after ?? []).map(afterNote),
       ...(plate.lettering === undefined ? [] : [sentence(`Lettered: ${plate.lettering}`)]),
+      ...more,
       ...stateNote(plate),
     ]),
   };
@@ -124,6 +125,13 @@ function common(plate: CitablePlate, agents: readonly CitableAgent[], language: 
 function afterNote({ title, agents = [] }: CitableModel): string {
   const by = agents.length === 0 ? '' : ` by ${agents.map(({ name }) => name).join(', ')}`;
   return sentence(`After ${title ?? 'a work'}${by}`);
+}
+
+/** A publication line dates the plate, and never the volume that it is in: the date stands apart from that of the whole. */
+function dateNote({ date, edition }: CitablePlate): readonly string[] {
+  const words = date?.asWritten ?? date?.edtf;
+  const same = words === (edition?.date?.asWritten ?? edition?.date?.edtf);
+  return words === undefined || words === '' || same ? [] : [sentence(`Date of the plate: ${words}`)];
 }
 
 function stateNote({ locator = {} }: CitablePlate): readonly string[] {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { CitableDate, CitablePlate } from '../../../src/output/cite/citable.ts';
 import { issueNumber } from '../../../src/output/cite/issue-number.ts';
 import { plateLocator } from '../../../src/output/cite/plate-locator.ts';
 import { toCsl } from '../../../src/output/cite/to-csl.ts';
@@ -37,6 +38,23 @@ test('a plate in a book is a part of it, with its place in words', () => {
       editionStatement: '2nd ed.',
     },
   });
+});
+
+test('a date of the plate itself is in the note, for it does not date the volume', () => {
+  const dated = (words: string, date: CitableDate, undated = false) => {
+    const plate = citable(words) as CitablePlate;
+    const { date: _, ...whole } = plate.edition!;
+    const { issued, note } = toCsl({ ...plate, date, ...(undated ? { edition: whole } : {}) });
+    return [issued, note];
+  };
+  expect(dated('horse-fair', { edtf: '1833-12', asWritten: 'Dec. 1833' })).toEqual([
+    { 'date-parts': [[1834, 4, 26]] },
+    'Date of the plate: Dec. 1833.',
+  ]);
+  expect(dated('horse-fair', { edtf: '1833' }, true)).toEqual([undefined, 'Date of the plate: 1833.']);
+  expect(dated('horse-fair', { edtf: '1834-04-26' })[1]).toBeUndefined();
+  expect(dated('net-menders', { edtf: '1763' })[1]).toMatch(/ Lettered: .* Date of the plate: 1763\. State 2\. /);
+  expect(dated('boar-at-bay', { edtf: '1763' })[1]).not.toContain('Date of the plate');
 });
 
 test('a cut in a number of a serial is an article with number, day and page', () => {

@@ -1,4 +1,5 @@
 import { type PlateFate, type PlateInEdition, plateFates } from '../domain/descent/editions-plates.ts';
+import { appearanceLocator } from '../domain/model/appearance-locator.ts';
 import { isClaimKind } from '../domain/model/kinds.ts';
 import type { AnyClaim } from '../domain/model/row.ts';
 import type { Descent, DescentEdition } from '../questions/descent-answer.ts';
@@ -73,9 +74,20 @@ function plateLines(plates: readonly PlateInEdition[], rows: NamedRows): string[
     if (of.length === 0) return [];
     return [
       `${of.length} ${of.length === 1 ? 'plate' : 'plates'} ${words[fate]}`,
-      ...of.map(plate => `    ${plateText(plate, rows)}`),
+      ...inPlace(of, rows).map(plate => `    ${plateText(plate, rows)}`),
     ];
   });
+}
+
+const byNumbers = new Intl.Collator('en', { numeric: true });
+
+/** In the order of where they stand in the edition. */
+function inPlace(plates: readonly PlateInEdition[], rows: NamedRows): readonly PlateInEdition[] {
+  const placed = plates.map(plate => {
+    const appearance = plate.by.map(rows.row).find(row => row?.kind === 'Appearance');
+    return { plate, place: appearance === undefined ? '' : (appearanceLocator(appearance) ?? '') };
+  });
+  return placed.sort((a, b) => byNumbers.compare(a.place, b.place)).map(({ plate }) => plate);
 }
 
 function plateText({ plate, fate, from }: PlateInEdition, rows: NamedRows): string {

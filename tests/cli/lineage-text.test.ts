@@ -105,6 +105,25 @@ test('a detail that nothing was copied from is not told', async () => {
   expect(text).toContain('What it comes from: nothing is recorded.');
 });
 
+test('plates of an edition are told in the order of where they stand in it', async () => {
+  const tenth = {
+    id: 'appearance-a-ferry-amsterdam',
+    kind: 'Appearance',
+    plate: 'plate-evening-ferry',
+    edition: 'edition-shore-amsterdam-1751',
+    presence: 'PRESENT',
+    number: '10',
+  };
+  const store = await demoStore('memory', {}, [tenth]);
+  const lines = (await descentText(await descent(store, 'edition-shore-amsterdam-1751'), store)).split('\n');
+  const from = lines.findIndex(line => line.includes('3 plates joined to no plate'));
+  expect(lines.slice(from + 1, from + 4).map(line => line.trim().split(' (')[0])).toEqual([
+    '“The net menders”',
+    '“Negen vaartuigen”',
+    '“De Avondveer”',
+  ]);
+});
+
 test('a descent whose dates contradict says so', async () => {
   const store = await demoStore('memory', { 'dating-shore-leipzig-1758': { date: '1748' } });
   const text = await descentText(await descent(store, 'edition-shore-leipzig-1758'), store);

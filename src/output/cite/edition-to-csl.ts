@@ -70,8 +70,8 @@ export function editionToCsl(edition: CitableEdition, language = 'en'): CslItem 
 function titleOf(edition: CitableEdition): string {
   const { title, number, partTitles = [] } = edition;
   const told = number === undefined || volumeOf(number) !== undefined || holds(title, number);
-  const parts = [title, ...(told ? [] : [number]), ...partTitles].filter(part => part !== '');
-  return parts.join('. ').replace(/([.!?])\. /gu, '$1 ');
+  const parts = [title, ...(told ? [] : [number]), ...partTitles].filter((part, i) => i === 0 || part !== '');
+  return parts.reduce((before, part) => `${before}${/[.!?]$/.test(before) ? ' ' : '. '}${part}`);
 }
 
 /** Titles taken from catalogues may have the number in them already. */

@@ -54,6 +54,14 @@ test('a number that says more than a number joins the title', () => {
   );
 });
 
+test('marks within a title stay as they are, also where something joins it', () => {
+  const title = 'Views ... at that ... place! . etc.';
+  const number = 'Part the second, for May';
+  expect(toCsl({ id: 'a', title }).title).toBe(title);
+  expect(toCsl({ id: 'a', title, number }).title).toBe(`${title} ${number}`);
+  expect(toCsl({ id: 'a', title: `${title} Second`, number }).title).toBe(`${title} Second. ${number}`);
+});
+
 test('a sheet on its own is a picture by its printmaker', () => {
   expect(toCsl(edition('single-sheet'))).toMatchObject({
     type: 'graphic',

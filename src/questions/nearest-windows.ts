@@ -11,7 +11,7 @@ export interface NearWindow {
 }
 
 /** Windows kept before those that are too far are let go. */
-const room = 1024;
+const room = 128;
 
 /**
  * The windows from a position on that hold the first editions of an order: with those at the position itself, as many

@@ -1,5 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { editionVerdicts } from '../domain/reach/edition-verdicts.ts';
+import { publishedClasses } from '../domain/reach/published-window.ts';
 import type { ReachEdition } from '../domain/reach/reach-edition-input.ts';
 import { type ReachVerdict, reachVerdicts, type VerdictAndMargin } from '../domain/reach/verdict.ts';
 import type { WindowColumns, WindowGroups } from '../store/graph-store.ts';
@@ -29,7 +30,7 @@ export function singleWindows(
   const verdictOn = editionVerdicts(target, conventions);
   const details = windowDetails(groups);
   const { outlets, ofProfile } = profileOutlets(groups);
-  const judged = new Map<string, VerdictAndMargin>();
+  const judged = new Map<number, VerdictAndMargin>();
 
   const edition = (profile: number, dateClass: number, detail: number): ReachEdition => ({
     published: windows.published(detail, dateClass),
@@ -40,7 +41,7 @@ export function singleWindows(
     accesses: details[detail]!.accesses.map(access => recordedAccess(access, named.places, asked)),
   });
   const judge = ({ profile, dateClass, detail }: WindowColumns, at: number): VerdictAndMargin => {
-    const name = `${profile[at]} ${dateClass[at]} ${detail[at]}`;
+    const name = (profile[at]! * details.length + detail[at]!) * publishedClasses.length + dateClass[at]!;
     const known = judged.get(name) ?? verdictOn(edition(profile[at]!, dateClass[at]!, detail[at]!));
     judged.set(name, known);
     return known;

@@ -181,8 +181,9 @@ async function sizeOf(file: string): Promise<number> {
     // Opened too, so that a file that may not be read is refused before anything is written.
     const handle = await open(file);
     await handle.close();
-    const { size } = await stat(file);
-    return size;
+    const found = await stat(file);
+    if (found.isDirectory()) throw new Error('it is a folder');
+    return found.size;
   } catch (cause) {
     throw new PlatestemmaError(
       'SOURCE_REFUSED',

@@ -105,6 +105,16 @@ describe('intake', () => {
     ]);
   });
 
+  test('refuses a folder as a file', async () => {
+    const { store, file } = given('');
+    const folder = dirname(file);
+    expect(await runCli(['intake', 'marcxml', folder, ...store])).toEqual({
+      code: 1,
+      out: '',
+      err: `SOURCE_REFUSED: expected a file that can be read, came "${folder}": it is a folder\n`,
+    });
+  });
+
   test('refuses a file that is not there', async () => {
     const { store } = given('');
     const { code, err } = await runCli(['intake', 'marcxml', '/no/such.xml', ...store]);

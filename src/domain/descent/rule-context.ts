@@ -20,9 +20,11 @@ export function ruleContext({ records, claims }: LinkedRecords, options: Network
     (byKind.get(kind) ?? []) as readonly AnyClaim[] as readonly Extract<AnyClaim, { kind: K }>[];
   const byRole = new Map<string, ReadonlyMap<unknown, readonly AnyClaim[]>>();
   const indexed = (kind: AnyClaim['kind'], role: string) => {
-    const known = byRole.get(`${kind} ${role}`);
-    const index = known ?? Map.groupBy(claimsOf(kind), claim => (claim as Readonly<Record<string, unknown>>)[role]);
-    byRole.set(`${kind} ${role}`, index);
+    const name = `${kind} ${role}`;
+    const known = byRole.get(name);
+    if (known !== undefined) return known;
+    const index = Map.groupBy(claimsOf(kind), claim => (claim as Readonly<Record<string, unknown>>)[role]);
+    byRole.set(name, index);
     return index;
   };
   return {

@@ -43,6 +43,7 @@ export async function lineageText(answer: Lineage, store: GraphStore): Promise<s
   return [
     `Lineage of ${rows.called(answer.of)}`,
     ...(start === undefined ? [] : nodeLines(start, answer, rows).slice(1)),
+    ...(others.length === 0 ? [] : ['', directionsNote]),
     ...sections.flatMap(({ title, nodes }) => ['', ...sectionLines(title, nodes, answer, rows)]),
     ...endLines(answer, rows),
     ...eitherOrLines(answer, rows),
@@ -56,6 +57,9 @@ export async function lineageText(answer: Lineage, store: GraphStore): Promise<s
     '',
   ].join('\n');
 }
+
+const directionsNote =
+  'A direction after a name is that against the picture asked about; one in a step, that against its source.';
 
 function isClaim(row: AnyRow): row is AnyClaim {
   return isClaimKind(row.kind);

@@ -88,9 +88,10 @@ test('what a detail is part of stands apart from what was made from it', async (
     text
       .split('\n')
       .filter(line => /^( {2})?\S/.test(line))
-      .slice(0, 6),
+      .slice(0, 7),
   ).toEqual([
     'Lineage of The dog',
+    'A direction after a name is that against the picture asked about; one in a step, that against its source.',
     'What it is part of',
     '  The net menders — plate, in the same direction, in part',
     'What was made from it',

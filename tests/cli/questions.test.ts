@@ -117,6 +117,8 @@ describe('ask lineage', () => {
         published between 1 January 1755 and 31 December 1761
     plate-evening-ferry
 
+A direction after a name is that against the picture asked about; one in a step, that against its source.
+
 What it comes from
   The Ferry at Evening — lost artwork, oil on panel, in the same direction
       by Cornelis Braam (artist)

@@ -51,18 +51,19 @@ export class NearestWindows {
     if (!this.takes(a) || b < this.least(a) || b > this.most(a)) return;
     this.#kept.push({ keys: [a, b], columns, at });
     if (this.#kept.length < this.#limit) return;
-    this.#kept = this.#nearest();
-    this.#bound = this.#kept.at(-1)!.keys;
+    const { windows, isEnough } = this.#nearest();
+    this.#kept = windows;
+    if (isEnough) this.#bound = windows.at(-1)!.keys;
     this.#limit = Math.max(room, 2 * this.#kept.length);
   }
 
   /** Nearest first. */
   windows(): readonly NearWindow[] {
-    return this.#nearest();
+    return this.#nearest().windows;
   }
 
   /** Those that hold enough editions, with all that are as near as the last of them. */
-  #nearest(): NearWindow[] {
+  #nearest(): { readonly windows: NearWindow[]; readonly isEnough: boolean } {
     const ordered = this.#kept.toSorted((a, b) => compareKeys(a.keys, b.keys));
     let held = 0;
     let end = 0;
@@ -71,7 +72,7 @@ export class NearestWindows {
       if (compareKeys(keys, this.#begin) > 0) held += columns.count[at]!;
       end++;
     }
-    return ordered.slice(0, end);
+    return { windows: ordered.slice(0, end), isEnough: held >= this.#wanted };
   }
 }
 

@@ -30,6 +30,7 @@ export function singleWindows(
   const verdictOn = editionVerdicts(target, conventions);
   const details = windowDetails(groups);
   const { outlets, ofProfile } = profileOutlets(groups);
+  const width = details.length;
   const judged = new Map<number, VerdictAndMargin>();
 
   const edition = (profile: number, dateClass: number, detail: number): ReachEdition => ({
@@ -41,7 +42,7 @@ export function singleWindows(
     accesses: details[detail]!.accesses.map(access => recordedAccess(access, named.places, asked)),
   });
   const judge = ({ profile, dateClass, detail }: WindowColumns, at: number): VerdictAndMargin => {
-    const name = (profile[at]! * details.length + detail[at]!) * publishedClasses.length + dateClass[at]!;
+    const name = (profile[at]! * width + detail[at]!) * publishedClasses.length + dateClass[at]!;
     const known = judged.get(name) ?? verdictOn(edition(profile[at]!, dateClass[at]!, detail[at]!));
     judged.set(name, known);
     return known;

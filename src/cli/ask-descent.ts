@@ -3,7 +3,7 @@ import type { CliContext } from './context.ts';
 import { descentJson } from './descent-json.ts';
 import { descentText } from './descent-text.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
-import { printJson, withDesk } from './with-desk.ts';
+import { printJson, printText, withDesk } from './with-desk.ts';
 
 export const askDescent = buildCommand<CommonFlags, [string], CliContext>({
   docs: {
@@ -24,7 +24,7 @@ export const askDescent = buildCommand<CommonFlags, [string], CliContext>({
     return withDesk(this, flags, async desk => {
       const answer = await desk.questions.descent(of);
       if (flags.json === true) printJson(this, descentJson(answer));
-      else this.process.stdout.write(await descentText(answer, desk.store));
+      else printText(this, await descentText(answer, desk.store));
     });
   },
 });

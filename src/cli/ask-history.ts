@@ -2,7 +2,7 @@ import { buildCommand } from '@stricli/core';
 import { PlatestemmaError } from '../errors.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
-import { printJson, withDesk } from './with-desk.ts';
+import { printJson, printText, withDesk } from './with-desk.ts';
 
 interface HistoryFlags extends CommonFlags {
   readonly first: number;
@@ -34,9 +34,10 @@ export const askHistory = buildCommand<HistoryFlags, [string], CliContext>({
       }
       for (const { item } of answer.items) {
         const { number, moment, who, why } = item.changeSet;
-        this.process.stdout.write(`${number}  ${moment}  ${who}: ${why}  (${item.what.toLowerCase()})\n`);
+        printText(this, `${number}  ${moment}  ${who}: ${why}  (${item.what.toLowerCase()})\n`);
         for (const field of item.fields) {
-          this.process.stdout.write(
+          printText(
+            this,
             `    ${field.name}: ${JSON.stringify(field.before) ?? 'absent'} → ${JSON.stringify(field.after) ?? 'absent'}\n`,
           );
         }

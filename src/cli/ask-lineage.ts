@@ -4,7 +4,7 @@ import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { lineageJson } from './lineage-json.ts';
 import { lineageText } from './lineage-text.ts';
-import { printJson, withDesk } from './with-desk.ts';
+import { printJson, printText, withDesk } from './with-desk.ts';
 
 interface LineageFlags extends CommonFlags {
   readonly towards: 'sources' | 'copies' | 'both';
@@ -53,7 +53,7 @@ export const askLineage = buildCommand<LineageFlags, [string], CliContext>({
         ...(depth === undefined ? {} : { depth }),
       });
       if (flags.json === true) printJson(this, lineageJson(answer));
-      else this.process.stdout.write(await lineageText(answer, desk.store));
+      else printText(this, await lineageText(answer, desk.store));
     });
   },
 });

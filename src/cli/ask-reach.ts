@@ -7,7 +7,7 @@ import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { reachJson } from './reach-json.ts';
 import { reachText } from './reach-text.ts';
-import { printJson, withDesk } from './with-desk.ts';
+import { printJson, printText, withDesk } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
 interface ReachFlags extends CommonFlags {
@@ -81,7 +81,7 @@ export const askReach = buildCommand<ReachFlags, [], CliContext>({
     return withDesk(this, flags, async desk => {
       const answer = await desk.questions.reach(question);
       if (flags.json === true) printJson(this, reachJson(answer));
-      else this.process.stdout.write(await reachText(answer, desk.store));
+      else printText(this, await reachText(answer, desk.store));
     });
   },
 });

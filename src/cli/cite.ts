@@ -4,7 +4,7 @@ import { PlatestemmaError } from '../errors.ts';
 import type { CitationFormat } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
-import { printJson, withDesk } from './with-desk.ts';
+import { printJson, printText, withDesk } from './with-desk.ts';
 
 interface CiteFlags extends CommonFlags {
   readonly format: 'text' | 'csl' | 'bibtex' | 'ris';
@@ -77,7 +77,8 @@ export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
         ...(flags.locale === undefined ? {} : { locale: flags.locale }),
       });
       if (flags.json === true) printJson(this, answer);
-      else this.process.stdout.write(`${answer.text.replace(/[\r\n]+$/, '')}${flags.format === 'ris' ? '\r\n' : '\n'}`);
+      else if (flags.format === 'ris') this.process.stdout.write(`${answer.text.replace(/[\r\n]+$/, '')}\r\n`);
+      else printText(this, `${answer.text.replace(/[\r\n]+$/, '')}\n`);
     });
   },
 });

@@ -6,7 +6,7 @@ import type { SearchAnswer, SearchQuestion } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
 import { editionText } from './edition-text.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
-import { printJson, withDesk } from './with-desk.ts';
+import { printJson, printText, withDesk } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
 interface FindFlags extends CommonFlags {
@@ -61,7 +61,7 @@ export const find = buildCommand<FindFlags, readonly string[], CliContext>({
       const answer = await desk.questions.search(asked);
       const records = (await desk.store.rows(answer.hits.items.map(({ item }) => item.id))) as readonly AnyRecord[];
       if (flags.json === true) printJson(this, answerJson(answer, records));
-      else this.process.stdout.write(answerText(asked, answer, records));
+      else printText(this, answerText(asked, answer, records));
     });
   },
 });

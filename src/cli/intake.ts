@@ -14,7 +14,7 @@ import { type CommonFlags, commonFlags } from './flags.ts';
 import { joinReports, reportJson, reportText } from './intake-text.ts';
 import { Progress } from './progress.ts';
 import { runName } from './run-name.ts';
-import { printJson, withDesk } from './with-desk.ts';
+import { printJson, printText, withDesk } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
 const formats = ['marcxml', 'table', 'graph'] as const;
@@ -87,7 +87,7 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
           await rename(`${flags.report}.unfinished`, flags.report);
         }
         if (flags.json === true) printJson(this, reportJson(report));
-        else this.process.stdout.write(reportText(report, flags['dry-run'] === true));
+        else printText(this, reportText(report, flags['dry-run'] === true));
         if (report.refused > 0 || report.differing > 0) this.partial();
       },
       { create: true },

@@ -1,3 +1,4 @@
+import { oneLine } from '../domain/text/one-line.ts';
 import type { CliContext, Desk } from './context.ts';
 import type { CommonFlags } from './flags.ts';
 
@@ -14,6 +15,11 @@ export async function withDesk(
   } finally {
     await desk.store.close();
   }
+}
+
+/** What records say may hold control characters, which a terminal would obey: they are printed as JSON escapes them. */
+export function printText(context: CliContext, text: string): void {
+  context.process.stdout.write(text.split('\n').map(oneLine).join('\n'));
 }
 
 export function printJson(context: CliContext, value: unknown): void {

@@ -1,3 +1,4 @@
+import { writeFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { demoFiles } from '../support/demo-store.ts';
 import { jsonOf, runCli } from '../support/run-cli.ts';
@@ -29,6 +30,23 @@ describe('find', () => {
     );
     expect(examples).toHaveLength(5);
     for (const args of examples) expect(await said('find', ...args), args.join(' ')).toMatch(/ {2}— .+\n {4}\S+\n/);
+  });
+
+  test('prints what a terminal would obey as JSON escapes it', async () => {
+    const file = temporaryStore();
+    const graph = `${file}.jsonl`;
+    const caption = 'The \u001b[31mred\u0007 boat\u009b2J';
+    writeFileSync(graph, `${JSON.stringify({ id: 'plate-red-boat', kind: 'Plate', caption })}\n`);
+    await runCli(['intake', 'graph', graph, '--store', file]);
+    const asked = [
+      ['find', 'boat'],
+      ['ask', 'lineage', 'plate-red-boat'],
+    ];
+    for (const args of [...asked, ['cite', 'plate-red-boat'], ['cite', 'plate-red-boat', '--format', 'bibtex']]) {
+      const { out } = await runCli([...args, '--store', file]);
+      expect([args, out.includes('red'), /[^\n\P{Cc}]/u.test(out)]).toEqual([args, true, false]);
+    }
+    expect((await runCli(['find', 'boat', '--store', file])).out).toContain('The \\u001b[31mred\\u0007 boat\\u009b2J');
   });
 
   test('says that nothing was found', async () => {

@@ -141,5 +141,5 @@ export function parseDay(text: string): Day {
 }
 
 function unreadable(expected: string, came: string): PlatestemmaError {
-  return new PlatestemmaError('DATE_UNREADABLE', `expected ${expected}, got ${JSON.stringify(came.slice(0, 60))}`);
+  return new PlatestemmaError('DATE_UNREADABLE', `expected ${expected}, came ${JSON.stringify(came.slice(0, 60))}`);
 }

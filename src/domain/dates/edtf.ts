@@ -25,7 +25,7 @@ export function edtfBounds(text: string, slack?: SlackConvention): DayBounds {
   if (!isEdtfFault(bounds)) return bounds;
   const hint = text.length > longestEdtf ? undefined : edtfHint(text);
   const came = JSON.stringify(text.length > 60 ? `${text.slice(0, 60)}…` : text);
-  const message = `expected ${bounds.expected}, got ${came}${hint === undefined ? '' : ` (${hint})`}`;
+  const message = `expected ${bounds.expected}, came ${came}${hint === undefined ? '' : ` (${hint})`}`;
   throw new PlatestemmaError('DATE_UNREADABLE', message);
 }
 

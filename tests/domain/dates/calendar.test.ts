@@ -81,7 +81,7 @@ describe('Julian dates', () => {
   });
 
   test('a date the calendar lacks is refused', () => {
-    expect(() => dayOfJulian(1701, 2, 29)).toThrow('expected a date of the Julian calendar, got "1701-2-29"');
+    expect(() => dayOfJulian(1701, 2, 29)).toThrow('expected a date of the Julian calendar, came "1701-2-29"');
     expect(() => dayOfJulian(1701, 13, 1)).toThrow('Julian');
   });
 });

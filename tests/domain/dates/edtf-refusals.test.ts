@@ -12,18 +12,18 @@ function refusal(text: string): string {
 
 describe('what is refused', () => {
   test.each([
-    ['17', 'expected a year of four digits, or Y before a year of more, got "17" (write 17XX)'],
-    ['-176~', 'expected a year of four digits, or Y before a year of more, got "-176~" (write -176X~)'],
+    ['17', 'expected a year of four digits, or Y before a year of more, came "17" (write 17XX)'],
+    ['-176~', 'expected a year of four digits, or Y before a year of more, came "-176~" (write -176X~)'],
     [
       'May 1764',
-      'expected a date such as 1764, 1764-05, 1764-05-12, 176X or 1764~, got "May 1764" (write without spaces)',
+      'expected a date such as 1764, 1764-05, 1764-05-12, 176X or 1764~, came "May 1764" (write without spaces)',
     ],
-    ['-0000', 'expected year 0 as 0000, got "-0000" (write year 0 (1 BC) as 0000)'],
-    ['1764-13', 'expected a month 01 to 12, or 21 to 41 for a season or part of a year, got "1764-13"'],
-    ['1763-02-29', 'expected a day that the month has, in a month 01 to 12, got "1763-02-29"'],
-    ['1764-21-05', 'expected no day after a season or part of a year, got "1764-21-05"'],
-    ['1766/1764', 'expected an interval whose beginning is not after its end, got "1766/1764"'],
-    ['[1764-05..1766]', 'expected dates of one precision on both sides of .., got "[1764-05..1766]"'],
+    ['-0000', 'expected year 0 as 0000, came "-0000" (write year 0 (1 BC) as 0000)'],
+    ['1764-13', 'expected a month 01 to 12, or 21 to 41 for a season or part of a year, came "1764-13"'],
+    ['1763-02-29', 'expected a day that the month has, in a month 01 to 12, came "1763-02-29"'],
+    ['1764-21-05', 'expected no day after a season or part of a year, came "1764-21-05"'],
+    ['1766/1764', 'expected an interval whose beginning is not after its end, came "1766/1764"'],
+    ['[1764-05..1766]', 'expected dates of one precision on both sides of .., came "[1764-05..1766]"'],
     ['1764-05-12T24:00:00', expect.stringContaining('(the day begins with T00:00:00)')],
     ['1764-05-12T10:00:00.5', expect.stringContaining('(write whole seconds)')],
     ['[1764, 1765]', expect.stringContaining('(write without spaces)')],
@@ -67,12 +67,12 @@ describe('what is refused', () => {
     ],
   ])('%j', text => {
     expect(tryEdtf(text)).toBeUndefined();
-    expect(refusal(text)).toMatch(/^expected .*, got "/);
+    expect(refusal(text)).toMatch(/^expected .*, came "/);
   });
 
   test('a long text is refused unread and quoted in part', () => {
     const text = `[${'1764,'.repeat(40)}1765]`;
     expect(text.length).toBeGreaterThan(longestEdtf);
-    expect(refusal(text)).toBe(`expected at most 120 characters, got "${text.slice(0, 60)}…"`);
+    expect(refusal(text)).toBe(`expected at most 120 characters, came "${text.slice(0, 60)}…"`);
   });
 });

@@ -128,7 +128,7 @@ describe('what a schema cannot see', () => {
   test('a date that cannot be read', () => {
     expect(fault({ ...dating, date: '17' })).toMatchObject({
       code: 'DATE_UNREADABLE',
-      message: expect.stringMatching(/^dating-shore-first, field date: expected .* got "17"/),
+      message: expect.stringMatching(/^dating-shore-first, field date: expected .* came "17"/),
     });
     expect(fault({ ...dating, on: '2026-02-30' })).toMatchObject({ code: 'DATE_UNREADABLE', place: { field: 'on' } });
   });

@@ -1,4 +1,5 @@
 import {
+  buildSchema,
   type GraphQLField,
   type GraphQLNamedType,
   getNamedType,
@@ -10,6 +11,7 @@ import {
   isNonNullType,
   isObjectType,
   isSpecifiedScalarType,
+  validateSchema,
 } from 'graphql';
 import { expect, test } from 'vitest';
 import { makeSchema, sdlFiles } from '../../src/api/schema.ts';
@@ -117,4 +119,10 @@ test('every kind has its enum value, and every kind of record but conventions it
 
 test('flags of answers are those that the domain gives', () => {
   expect(valuesOf('AnswerFlag')).toEqual(Object.keys(answerFlags));
+});
+
+test('the texts are valid, which is not looked at when a server starts', () => {
+  const checked = buildSchema(sdlFiles().join('\n'));
+  expect(validateSchema(checked)).toEqual([]);
+  expect(Object.keys(schema.getTypeMap()).toSorted()).toEqual(Object.keys(checked.getTypeMap()).toSorted());
 });

@@ -61,7 +61,9 @@ export class BruteForce {
     const seen = access?.kind === 'Access' && access.at !== undefined ? this.#seen(access, at) : undefined;
     const outlets = counted.filter(claim => claim.kind === 'Imprint').filter(isOutlet);
     return reckoned.flatMap(([p1, p2]): readonly Span[] => {
-      const within = shown.filter(([lo, hi]) => lo <= p2 && hi >= p1);
+      const met = shown.filter(([lo, hi]) => lo <= p2 && hi >= p1);
+      // Where datings meet only because an imprint year ran ahead, it came out on those days.
+      const within: readonly Span[] = met.length > 0 ? met : [[p1, p2]];
       const window: Span = [Math.min(...within.map(([lo]) => lo)), Math.max(...within.map(([, hi]) => hi))];
       const ways =
         outlets.length === 0 ? [this.#lag(undefined, at, window)] : outlets.map(o => this.#way(o, at, window));

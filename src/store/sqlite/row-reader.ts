@@ -1,3 +1,4 @@
+import { rowFields } from '../../domain/model/row-fields.ts';
 import type { Prepared } from './prepared.ts';
 import type { Cell, ReadRow } from './row-codec.ts';
 import { kindNames } from './schema-text.ts';
@@ -11,9 +12,19 @@ export interface RowNode {
   readonly kind: number;
 }
 
+/** Ids remembered at once. */
+const remembered = 20_000;
+
+/** Places of links in what the statement of a kind answers: after the key and the two ends of a version. */
+const linkPlaces: readonly (readonly number[])[] = kindNames.map(kind =>
+  rowFields(kind).flatMap(({ shape }, i) => (shape === 'link' ? [i + 3] : [])),
+);
+
 /** Reads rows many at a time: one statement for each kind among them. */
 export class RowReader {
   readonly #prepared: Prepared;
+  /** Of what rows link to, by key: an id once given stays. */
+  readonly #ids = new Map<number, string>();
 
   constructor(prepared: Prepared) {
     this.#prepared = prepared;
@@ -30,14 +41,40 @@ export class RowReader {
 
   /** Versions valid in a view by key, for those that have one. */
   rows(nodes: Iterable<RowNode>, asOf: number): ReadonlyMap<number, ReadRow> {
-    const rows = new Map<number, ReadRow>();
+    const found: (readonly [node: RowNode, row: Cell[]])[] = [];
+    const known = new Map<number, string>();
     for (const [kind, of] of Map.groupBy(nodes, node => node.kind)) {
-      const ids = new Map(of.map(({ key, id }) => [key, id]));
-      const keys = JSON.stringify([...ids.keys()]);
-      const found = this.#prepared.all<[key: number, ...cells: Cell[]]>(kindSql(kindNames[kind]!).at, keys, asOf, asOf);
-      for (const row of found) rows.set(row[0], readRow(kind, ids.get(row[0])!, row));
+      const byKey = new Map(of.map(node => [node.key, node]));
+      for (const { key, id } of of) known.set(key, id);
+      const keys = JSON.stringify([...byKey.keys()]);
+      const rows = this.#prepared.all<[key: number, ...cells: Cell[]]>(kindSql(kindNames[kind]!).at, keys, asOf, asOf);
+      for (const row of rows) found.push([byKey.get(row[0])!, row]);
     }
-    return rows;
+    this.#nameLinks(found, known);
+    return new Map(found.map(([{ key, kind, id }, row]) => [key, readRow(kind, id, row)]));
+  }
+
+  /** Puts ids in the place of keys. @param known ids that are at hand */
+  #nameLinks(found: readonly (readonly [RowNode, Cell[]])[], known: ReadonlyMap<number, string>): void {
+    if (this.#ids.size > remembered) this.#ids.clear();
+    const idOf = (key: number) => known.get(key) ?? this.#ids.get(key);
+    const asked = new Set<number>();
+    for (const [{ kind }, row] of found) {
+      for (const at of linkPlaces[kind]!) {
+        const key = row[at] as number | null;
+        if (key !== null && idOf(key) === undefined) asked.add(key);
+      }
+    }
+    if (asked.size > 0) this.#remember([...asked]);
+    for (const [{ kind }, row] of found) {
+      for (const at of linkPlaces[kind]!) if (row[at] !== null) row[at] = idOf(row[at] as number)!;
+    }
+  }
+
+  #remember(keys: readonly number[]): void {
+    for (const [key, id] of this.#prepared.all<[number, string]>(sql.idsOfKeys, JSON.stringify(keys))) {
+      this.#ids.set(key, id);
+    }
   }
 }
 

@@ -10,6 +10,7 @@ export const now = Number.MAX_SAFE_INTEGER;
 export const sql = {
   keyOfId: 'SELECT key FROM node WHERE id = ?',
   nodesOfIds: 'SELECT json_each.key, n.key, n.kind FROM json_each(?) CROSS JOIN node AS n ON n.id = json_each.value',
+  idsOfKeys: 'SELECT n.key, n.id FROM json_each(?) CROSS JOIN node AS n ON n.key = json_each.value',
   sortOfId: 'SELECT sort FROM node WHERE id = ?',
   insertNode: 'INSERT INTO node (key, id, kind, sort) VALUES (?, ?, ?, ?)',
   updateSort: 'UPDATE node SET sort = ? WHERE key = ? AND sort IS NOT ?',
@@ -78,6 +79,7 @@ export interface KindSql {
   readonly close: string;
   /** Ids of the links of the version that is valid now, in the order of the fields. */
   readonly heldNow: string | undefined;
+  /** Links are keys. */
   readonly at: string;
   readonly versions: string;
 }
@@ -98,12 +100,13 @@ function makeKindSql(kind: KindName): KindSql {
     shape === 'link' ? `(SELECT id FROM node WHERE node.key = t."${name}")` : `t."${name}"`,
   );
   const columns = ['t._since', 't._until', ...read].join(', ');
+  const bare = ['t._since', 't._until', ...names.map(name => `t.${name}`)].join(', ');
   return {
     insert: `INSERT INTO ${table} (_key, _since, ${names.join(', ')}) VALUES (?, ?${', ?'.repeat(names.length)})`,
     close: `UPDATE ${table} SET _until = ? WHERE _key = ? AND _until IS NULL`,
     heldNow:
       links.length === 0 ? undefined : `SELECT ${links.join(', ')} FROM ${table} WHERE _key = ? AND _until IS NULL`,
-    at: `SELECT t._key, ${columns} FROM json_each(?) CROSS JOIN ${table} AS t ON t._key = json_each.value WHERE ${goOn('t._key')} AND t._since <= ? AND (t._until IS NULL OR t._until > ?)`,
+    at: `SELECT t._key, ${bare} FROM json_each(?) CROSS JOIN ${table} AS t ON t._key = json_each.value WHERE ${goOn('t._key')} AND t._since <= ? AND (t._until IS NULL OR t._until > ?)`,
     versions: `SELECT ${columns} FROM ${table} AS t WHERE t._key = ? ORDER BY t._since`,
   };
 }

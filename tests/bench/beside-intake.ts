@@ -1,6 +1,6 @@
 /**
- * Whether the server goes on: requests beside an intake by a second process into the same store (expected: under 50 ms
- * at the 95th percentile), and a question past its limit, which ends within 20 ms of it with STORE_TIMEOUT while others
+ * Whether the server goes on: requests beside an intake by a second process into the same store, and beside one and
+ * searches without end (expected: under 50 ms at the 95th percentile), and a question past its limit, which ends within 20 ms of it with STORE_TIMEOUT while others
  * are answered. Beside both stands what a busy machine alone makes of them: hello, the least that the server can answer,
  * and how late a clock of the same length rings here. Prints all and writes tests/bench/results/beside-intake.json.
  */
@@ -19,8 +19,11 @@ import { syntheticStore } from './synthetic-store.ts';
 import { takeIntake } from './take-intake.ts';
 
 const editions = 100_000;
+/** Little enough that the long questions meet it. */
 const limit = 15;
 const mostRequests = 2000;
+/** Rounds beside an intake alone, before searches join. */
+const atOnce = 200;
 const folder = mkdtempSync(join(tmpdir(), 'platestemma-bench-'));
 const store = join(folder, 'graph.store');
 
@@ -44,7 +47,7 @@ try {
 
 async function besideAnIntake(): Promise<Record<string, unknown>> {
   const file = join(folder, 'records.xml');
-  await repeatMarcxml(outsideFiles('marcxml-19c', '.xml'), 2, file);
+  await repeatMarcxml(outsideFiles('marcxml-19c', '.xml'), 5, file);
   const server = await startServer(store);
   const client = graphqlClient(server.url);
   const kinds = {
@@ -53,17 +56,48 @@ async function besideAnIntake(): Promise<Record<string, unknown>> {
     search: searchQuestions(),
     history: historyQuestions(editions),
   };
+  const { search: _, ...others } = kinds;
   const alone = await askInTurn(client, kinds, round => round < 100);
   let under = true;
   const intake = takeIntake(file, store).finally(() => {
     under = false;
   });
-  const beside = await askInTurn(client, kinds, round => under && round < mostRequests);
+  const beside = await askInTurn(client, kinds, round => under && round < atOnce);
+  const searches = searchWithoutEnd(server.url);
+  const besideBoth = await askInTurn(client, others, round => under && round < mostRequests);
+  const searched = await searches.stop();
   const { records, rate } = await intake;
   client.close();
   await server.stop();
-  console.table({ ...named(alone, 'alone'), ...named(beside, 'beside an intake') });
-  return { alone, beside, intake: { records, perSecond: Math.round(rate) } };
+  console.table({
+    ...named(alone, 'alone'),
+    ...named(beside, 'beside an intake'),
+    ...named(besideBoth, 'beside an intake and searches without end'),
+  });
+  return { alone, beside, besideBoth, searched, intake: { records, perSecond: Math.round(rate) } };
+}
+
+/** The longest searches, each begun when the one before has ended, so that one always runs. */
+function searchWithoutEnd(url: string): { stop(): Promise<Timing> } {
+  const client = graphqlClient(url);
+  const next = searchQuestions();
+  const taken: number[] = [];
+  let goOn = true;
+  const run = async () => {
+    while (goOn) {
+      const { query, variables } = next();
+      taken.push(await client.time(query, { ...variables, text: 'collection and of the no c' }));
+    }
+  };
+  const ended = run();
+  return {
+    stop: async () => {
+      goOn = false;
+      await ended;
+      client.close();
+      return timingOf(taken);
+    },
+  };
 }
 
 /** A question of each kind in turn, with a breath between rounds. */

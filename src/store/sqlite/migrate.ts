@@ -43,7 +43,7 @@ export function openToWrite(file: string): DatabaseSync {
   checkSchema(database, file);
   // Each commit reaches the disk: an acknowledged change survives a loss of power. The log is put back by the writer.
   database.exec(
-    'PRAGMA synchronous = FULL; PRAGMA wal_autocheckpoint = 0; PRAGMA cache_size = -49152; PRAGMA temp_store = MEMORY',
+    'PRAGMA synchronous = FULL; PRAGMA wal_autocheckpoint = 0; PRAGMA cache_size = -40960; PRAGMA temp_store = MEMORY',
   );
   return database;
 }

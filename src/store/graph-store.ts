@@ -230,10 +230,11 @@ export interface SearchFilter {
 }
 
 /**
- * WHOLE: the sort key equals; BEGINNING: it begins with the text; WORDS: all tokens; PREFIX: all, the last as a beginning;
+ * Best first. WHOLE: the sort key equals; BEGINNING: it begins with the text; WORDS: all tokens; PREFIX: all, the last as a beginning;
  * SOME: at least one of those tokens that no more than `few` records have, where there are several tokens.
  */
-export type MatchClass = 'WHOLE' | 'BEGINNING' | 'WORDS' | 'PREFIX' | 'SOME';
+export const matchClasses = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'] as const;
+export type MatchClass = (typeof matchClasses)[number];
 
 export interface SearchPosition extends ListPosition {
   /** Absent where no text is asked for. */

@@ -1,13 +1,17 @@
 import { compareText } from '../../src/domain/text/compare.ts';
-import type { MatchClass, SearchAsked, SearchFound, SearchHit, SearchText } from '../../src/store/graph-store.ts';
+import {
+  type MatchClass,
+  matchClasses,
+  type SearchAsked,
+  type SearchFound,
+  type SearchHit,
+  type SearchText,
+} from '../../src/store/graph-store.ts';
 
 /** A record as it is found: in the order in which they came into the store. */
 export interface Findable extends Omit<SearchHit, 'match'> {
   readonly tokens: readonly string[];
 }
-
-/** Best first. */
-const matchClasses: readonly MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
 
 /** @param all every record @param those the ones that pass the filter */
 export function searchOver(all: readonly Findable[], those: readonly Findable[], asked: SearchAsked): SearchFound {

@@ -7,10 +7,9 @@ import { connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isText, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
 import { asksFor } from './asks-for.ts';
-import { given } from './given.ts';
+import { given, type Nullable } from './given.ts';
 import { loadGrounds, loadLink, type RowOf, rowsAtHand } from './load.ts';
 
-type Nullable<T> = { readonly [K in keyof T]?: T[K] | null };
 type ReachArgs = PageArgs & Nullable<Omit<ReachAsked, 'page' | 'tallies'>>;
 
 /** A reach with the list that its cursors belong to, and its rows with their editions. */

@@ -1,15 +1,14 @@
 import type { AnyRow } from '../../domain/model/row.ts';
 import type { SearchHit, SearchQuestion } from '../../questions/questions.ts';
-import type { MatchClass, SearchPosition } from '../../store/graph-store.ts';
+import { matchClasses, type SearchPosition } from '../../store/graph-store.ts';
 import type { ApiContext } from '../context.ts';
 import { type Connection, connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { type PageArgs, pageAsked } from '../paging/page-args.ts';
-import { given } from './given.ts';
+import { given, type Nullable } from './given.ts';
 import { isListPosition } from './list-resolvers.ts';
 import { loadLink } from './load.ts';
 
-type Nullable<T> = { readonly [K in keyof T]?: T[K] | null };
 type SearchArgs = PageArgs & Nullable<Omit<SearchQuestion, 'page'>>;
 
 export async function search(_root: unknown, args: SearchArgs, context: ApiContext): Promise<unknown> {
@@ -27,10 +26,8 @@ function withRows(found: Connection<SearchHit>, rows: readonly (AnyRow | null)[]
   return { edges, nodes: rows, pageInfo: found.pageInfo };
 }
 
-const matchClasses: ReadonlySet<unknown> = new Set<MatchClass>(['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME']);
-
 function isSearchPosition(value: unknown): value is SearchPosition {
   if (!isListPosition(value)) return false;
   const { match } = value as SearchPosition;
-  return match === undefined || matchClasses.has(match);
+  return match === undefined || matchClasses.includes(match);
 }

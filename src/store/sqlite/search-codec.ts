@@ -1,10 +1,16 @@
 import type { RecordKindName } from '../../domain/model/kinds.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
-import type { MatchClass, SearchAsked, SearchFilter, SearchFound } from '../graph-store.ts';
+import {
+  type MatchClass,
+  matchClasses,
+  type SearchAsked,
+  type SearchFilter,
+  type SearchFound,
+} from '../graph-store.ts';
 import { kindNumber } from './row-codec.ts';
 import { kindNames } from './schema-text.ts';
 import type { WrittenFilter } from './search-filter.ts';
-import { matchClasses, noText, type SearchAnswer, type SearchCall } from './search-reader.ts';
+import { noText, type SearchAnswer, type SearchCall } from './search-reader.ts';
 
 /** A search on its way to the thread. */
 export function encodeSearch({ text, filter, after, limit, cap }: SearchAsked): SearchCall {

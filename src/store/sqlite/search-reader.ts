@@ -1,6 +1,6 @@
 import { isRecordKind } from '../../domain/model/kinds.ts';
 import { compareText } from '../../domain/text/compare.ts';
-import type { MatchClass } from '../graph-store.ts';
+import { type MatchClass, matchClasses } from '../graph-store.ts';
 import type { KeyCache } from './key-cache.ts';
 import { NamedValues } from './named-values.ts';
 import type { Prepared } from './prepared.ts';
@@ -28,8 +28,6 @@ export interface SearchAnswer {
   readonly more: boolean;
   readonly cut: boolean;
 }
-
-export const matchClasses: readonly MatchClass[] = ['WHOLE', 'BEGINNING', 'WORDS', 'PREFIX', 'SOME'];
 
 /** Stands for a class where no text is asked for. */
 export const noText = -1;

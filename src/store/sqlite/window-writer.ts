@@ -14,14 +14,7 @@ import {
 export type NamedWindow = readonly [profile: string, dateClass: number, detail: string, first: number, last: number];
 
 /** A window of an edition as it crosses to the writer. */
-export type WrittenWindow = readonly [
-  profile: string,
-  dateClass: number,
-  detail: string,
-  first: number,
-  last: number,
-  traits: string,
-];
+export type WrittenWindow = readonly [...NamedWindow, traits: string];
 
 /**
  * A tally stays beside a newer one that is this many times smaller; else they are merged. So there are few, they hold

@@ -96,6 +96,12 @@ export interface GraphStore {
   /** Number of the last change set; 0 in a new store. */
   lastChangeSet(): Promise<number>;
 
+  /**
+   * Change sets after a number, in order, each whole with the versions that it put, by when their rows first came into the
+   * store. As many as put at most `limit` versions together, but one at least; none after the last.
+   */
+  changesAfter(number: number, limit: number): Promise<readonly WrittenChange[]>;
+
   /** Rows valid now, by id, from after `after`: every record and claim once. For export, checks and remaking. */
   scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]>;
 
@@ -113,6 +119,15 @@ export interface GraphStore {
 
   /** Where an intake stood when it last wrote, or undefined. */
   checkpoint(intake: string): Promise<Checkpoint | undefined>;
+
+  /** All origins by (key, source), from after `after`, which need not be there. */
+  originsAfter(after: Origin | undefined, limit: number): Promise<readonly (Origin & OriginFound)[]>;
+
+  /** All that `awaited` gives for the first `limit` origins that are waited for by (key, source), from after `after`. */
+  awaitedAfter(after: Origin | undefined, limit: number): Promise<readonly AwaitedLink[]>;
+
+  /** Where every intake stood, by its name, from after `after`. */
+  checkpointsAfter(after: string | undefined, limit: number): Promise<readonly NamedCheckpoint[]>;
 
   /**
    * Writes a batch whole or not at all, as one change set, and resolves when it is safe on disk. A batch that puts and
@@ -348,6 +363,12 @@ export interface ChangeSet {
   readonly batch?: string;
 }
 
+export interface WrittenChange {
+  readonly changeSet: ChangeSet;
+  /** Never empty. */
+  readonly put: readonly Stamped<AnyRow>[];
+}
+
 export interface AwaitedLink {
   /** Origin of the record awaited. */
   readonly origin: Origin;
@@ -363,6 +384,10 @@ export interface Checkpoint {
   readonly report: unknown;
 }
 
+export interface NamedCheckpoint extends Checkpoint {
+  readonly intake: string;
+}
+
 export interface WriteBatch {
   readonly changeSet: Omit<ChangeSet, 'number'>;
   readonly put: readonly PutRow[];
@@ -374,7 +399,7 @@ export interface WriteBatch {
   readonly arrived?: readonly Origin[];
   /** What the engine counts beforehand is made anew from what it counts. */
   readonly recount?: boolean;
-  readonly checkpoint?: Checkpoint & { readonly intake: string };
+  readonly checkpoint?: NamedCheckpoint;
   /** What must be written before: the engine may make ready what is to be written, and writes nothing if it fails. */
   readonly after?: Promise<unknown>;
 }

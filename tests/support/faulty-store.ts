@@ -1,5 +1,6 @@
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import type { Fault } from './store-faults/fault.ts';
+import { historyFaults } from './store-faults/history-faults.ts';
 import { listFaults } from './store-faults/list-faults.ts';
 import { reachFaults } from './store-faults/reach-faults.ts';
 import { rowFaults } from './store-faults/row-faults.ts';
@@ -14,6 +15,7 @@ export const faults: readonly Fault[] = [
   ...reachFaults,
   ...walkFaults,
   ...writeFaults,
+  ...historyFaults,
 ];
 
 /** A store that has a fault and is right in all else. */

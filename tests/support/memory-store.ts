@@ -185,6 +185,47 @@ class MemoryStore implements port.GraphStore {
     return this.#checkpoints.get(intake);
   }
 
+  async changesAfter(number: number, limit: number): Promise<readonly port.WrittenChange[]> {
+    this.#open();
+    const all = [...this.#versions.values()].flat();
+    const found: port.WrittenChange[] = [];
+    let left = limit;
+    for (const changeSet of this.#changeSets.slice(Math.max(0, number))) {
+      const put = all.filter(({ since }) => since === changeSet.number);
+      left -= put.length;
+      if (left < 0 && found.length > 0) break;
+      found.push({ changeSet, put });
+    }
+    return found;
+  }
+
+  async originsAfter(after: Origin | undefined, limit: number) {
+    this.#open();
+    return this.#origins
+      .filter(origin => isAfter(origin, after))
+      .sort(byKeyAndSource)
+      .slice(0, limit);
+  }
+
+  async awaitedAfter(after: Origin | undefined, limit: number): Promise<readonly port.AwaitedLink[]> {
+    this.#open();
+    const ofOrigins = Map.groupBy(this.#awaited, ({ origin }) => JSON.stringify([origin.key, origin.source]));
+    return [...ofOrigins.values()]
+      .filter(([first]) => isAfter(first!.origin, after))
+      .sort(([a], [b]) => byKeyAndSource(a!.origin, b!.origin))
+      .slice(0, limit)
+      .flat();
+  }
+
+  async checkpointsAfter(after: string | undefined, limit: number): Promise<readonly port.NamedCheckpoint[]> {
+    this.#open();
+    return [...this.#checkpoints]
+      .filter(([intake]) => after === undefined || compareText(intake, after) > 0)
+      .sort(([a], [b]) => compareText(a, b))
+      .slice(0, limit)
+      .map(([intake, checkpoint]) => ({ intake, ...checkpoint }));
+  }
+
   async write({ after, ...batch }: port.WriteBatch): Promise<port.WriteReceipt> {
     const given = plain(batch);
     if (after !== undefined) await after;
@@ -301,6 +342,14 @@ function awaitedInOrder({ origin, claim, role }: port.AwaitedLink): port.Awaited
 
 function sameOrigin(a: Origin, b: Origin): boolean {
   return a.source === b.source && a.key === b.key;
+}
+
+function isAfter(origin: Origin, after: Origin | undefined): boolean {
+  return after === undefined || byKeyAndSource(origin, after) > 0;
+}
+
+function byKeyAndSource(a: Origin, b: Origin): number {
+  return compareText(a.key, b.key) || compareText(a.source, b.source);
 }
 
 function bySortAndId(a: port.ListPosition, b: port.ListPosition): number {

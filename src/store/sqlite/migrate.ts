@@ -5,7 +5,7 @@ import { PlatestemmaError } from '../../errors.ts';
 import { applicationId, schemaNumber } from './schema-text.ts';
 import { sqliteError } from './sqlite-error.ts';
 
-const migrations = ['0001-graph.sql'] as const;
+const migrations = ['0001-graph.sql', '0002-written.sql'] as const;
 
 /**
  * Bytes of the smallest page: https://www.sqlite.org/fileformat.html, 1.2. A smaller file is no database, but SQLite

@@ -1,28 +1,23 @@
 import { statSync } from 'node:fs';
 import type { DatabaseSync } from 'node:sqlite';
+import type { Origin } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { EditionFilter } from '../graph-store.ts';
+import type { GroupsFound, KnownGroups } from '../groups-known.ts';
+import type { NamedWindow, NamedWindowRow } from '../window-codec.ts';
 import type { Deadline } from './deadline.ts';
+import { HistoryReader, type WrittenChangeRow } from './history-reader.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
-import { type GroupsFound, type KnownGroups, ReachReader } from './reach-reader.ts';
+import { ReachReader } from './reach-reader.ts';
 import type { ReadRow } from './row-codec.ts';
 import { type RowNode, RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
 import { type SearchAnswer, type SearchCall, SearchReader } from './search-reader.ts';
 import { kindSql, linkedSql, now, sql } from './statements.ts';
 import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
-import type { NamedWindow } from './window-writer.ts';
 
 export type OriginPair = readonly [key: string, source: string];
-export type NamedWindowRow = readonly [
-  profile: string,
-  dateClass: number,
-  detail: string | null,
-  first: number,
-  last: number,
-  traits: string | null,
-];
 export type ChangeSetRow = readonly [number: number, moment: string, who: string, why: string, batch: string | null];
 export interface FactNumbers {
   readonly foldVersion: number;
@@ -42,6 +37,7 @@ export class Reader {
   readonly #search: SearchReader;
   readonly #rows: RowReader;
   readonly #walk: WalkReader;
+  readonly #history: HistoryReader;
 
   /** @param gathered see SearchReader */
   constructor(database: DatabaseSync, file: string, deadline: Deadline, gathered?: number) {
@@ -55,6 +51,7 @@ export class Reader {
     this.#search = new SearchReader(this.prepared, this.#keys, gathered);
     this.#rows = new RowReader(this.prepared);
     this.#walk = new WalkReader(this.prepared, this.#rows, deadline);
+    this.#history = new HistoryReader(this.prepared, this.#rows, deadline);
   }
 
   /** Runs a call in one snapshot, ended at the limit (milliseconds from now), or by its number. */
@@ -162,6 +159,10 @@ export class Reader {
     return this.prepared.first<[number]>(sql.lastChangeSet)![0];
   }
 
+  changesAfter(number: number, limit: number): WrittenChangeRow[] {
+    return this.#history.changesAfter(number, limit);
+  }
+
   scan(after: string, limit: number): ReadRow[] {
     const nodes = this.prepared.all<[number, string, number]>(sql.nodesAfter, after, limit);
     const rows = this.#rows.rows(
@@ -195,6 +196,18 @@ export class Reader {
 
   checkpoint(intake: string): [records: number, report: string] | null {
     return this.prepared.first(sql.checkpoint, intake) ?? null;
+  }
+
+  originsAfter(after: Origin | undefined, limit: number): ReturnType<HistoryReader['originsAfter']> {
+    return this.#history.originsAfter(after, limit);
+  }
+
+  awaitedAfter(after: Origin | undefined, limit: number): ReturnType<HistoryReader['awaitedAfter']> {
+    return this.#history.awaitedAfter(after, limit);
+  }
+
+  checkpointsAfter(after: string | undefined, limit: number): ReturnType<HistoryReader['checkpointsAfter']> {
+    return this.#history.checkpointsAfter(after, limit);
   }
 
   facts(): FactNumbers {

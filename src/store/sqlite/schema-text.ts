@@ -2,8 +2,8 @@ import { claimStepNames, claimSteps } from '../../domain/descent/walk-steps.ts';
 import { claimKindNames, type KindName, recordKindNames } from '../../domain/model/kinds.ts';
 import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 
-/** Number of the newest migration; the file of it is `schema/sqlite/0001-graph.sql`. */
-export const schemaNumber = 1;
+/** Number of the newest migration; the file of it is `schema/sqlite/0002-written.sql`. */
+export const schemaNumber = 2;
 
 /** Marks a file as a store of this program, in the header of the database file. */
 export const applicationId = 0x504c5354;

@@ -5,17 +5,17 @@ import { linkKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
+import { type GroupsFound, GroupsKnown } from '../groups-known.ts';
+import { decodeWindow, encodeEditionWindow, encodeWindow, type NamedWindowRow } from '../window-codec.ts';
 import { decodeDays, encodeDating } from './dated-codec.ts';
-import { GroupsKnown } from './groups-known.ts';
-import type { GroupsFound } from './reach-reader.ts';
-import type { ChangeSetRow, FactNumbers, NamedWindowRow, OriginPair } from './reader.ts';
+import type { WrittenChangeRow } from './history-reader.ts';
+import type { ChangeSetRow, FactNumbers, OriginPair } from './reader.ts';
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
 import { decodeFound, encodeSearch } from './search-codec.ts';
 import type { SearchAnswer } from './search-reader.ts';
 import { now } from './statements.ts';
 import type { WalkCall, WalkFound } from './walk-reader.ts';
-import { decodeWindow, encodeEditionWindow, encodeWindow } from './window-codec.ts';
 import type { StoreCalls } from './worker-client.ts';
 import type { WrittenBatch } from './writer.ts';
 
@@ -146,15 +146,16 @@ export class SqliteStore implements port.GraphStore {
 
   async changeSets(numbers: readonly number[]): Promise<readonly (port.ChangeSet | undefined)[]> {
     const rows = await this.#each<ChangeSetRow | null>('changeSets', numbers);
-    return rows.map(row => {
-      if (row === null) return undefined;
-      const [number, moment, who, why, batch] = row;
-      return { number, moment, who, why, ...(batch === null ? {} : { batch }) };
-    });
+    return rows.map(row => (row === null ? undefined : decodeChangeSet(row)));
   }
 
   lastChangeSet(): Promise<number> {
     return this.#ask('lastChangeSet');
+  }
+
+  async changesAfter(number: number, limit: number): Promise<readonly port.WrittenChange[]> {
+    const found = await this.#askLong<WrittenChangeRow[]>('changesAfter', [number, limit]);
+    return found.map(([changeSet, put]) => ({ changeSet: decodeChangeSet(changeSet), put: put.map(decodeRow) }));
   }
 
   async scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]> {
@@ -179,13 +180,28 @@ export class SqliteStore implements port.GraphStore {
     const found = await this.#each<[string, string][]>('awaited', origins.map(pairOf));
     return found.map((links, i) => {
       const { source, key } = origins[i]!;
-      return links.map(([claim, role]) => ({ origin: { source, key }, claim: JSON.parse(claim) as AnyRow, role }));
+      return links.map(([claim, role]) => decodeAwaited({ source, key }, claim, role));
     });
   }
 
   async checkpoint(intake: string): Promise<port.Checkpoint | undefined> {
     const found = await this.#ask<[number, string] | null>('checkpoint', intake);
     return found === null ? undefined : { records: found[0], report: JSON.parse(found[1]) as unknown };
+  }
+
+  async originsAfter(after: Origin | undefined, limit: number): Promise<readonly (Origin & port.OriginFound)[]> {
+    const rows = await this.#askLong<[string, string, string, string][]>('originsAfter', [after, limit]);
+    return rows.map(([key, source, id, digest]) => ({ source, key, id, digest }));
+  }
+
+  async awaitedAfter(after: Origin | undefined, limit: number): Promise<readonly port.AwaitedLink[]> {
+    const rows = await this.#askLong<[string, string, string, string][]>('awaitedAfter', [after, limit]);
+    return rows.map(([key, source, claim, role]) => decodeAwaited({ source, key }, claim, role));
+  }
+
+  async checkpointsAfter(after: string | undefined, limit: number): Promise<readonly port.NamedCheckpoint[]> {
+    const rows = await this.#askLong<[string, number, string][]>('checkpointsAfter', [after, limit]);
+    return rows.map(([intake, records, report]) => ({ intake, records, report: JSON.parse(report) as unknown }));
   }
 
   async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
@@ -274,6 +290,14 @@ function writtenBatch(batch: port.WriteBatch): WrittenBatch {
         ? null
         : [batch.checkpoint.intake, batch.checkpoint.records, JSON.stringify(batch.checkpoint.report)],
   };
+}
+
+function decodeChangeSet([number, moment, who, why, batch]: ChangeSetRow): port.ChangeSet {
+  return { number, moment, who, why, ...(batch === null ? {} : { batch }) };
+}
+
+function decodeAwaited(origin: Origin, claim: string, role: string): port.AwaitedLink {
+  return { origin, claim: JSON.parse(claim) as AnyRow, role };
 }
 
 function pairOf({ key, source }: Origin): OriginPair {

@@ -34,15 +34,23 @@ export const sql = {
   originsOfKey:
     'SELECT o.source, o.key, n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.key = ? ORDER BY o.source',
   originsOfNode: 'SELECT source, key FROM origin WHERE node = ? ORDER BY source, key',
+  originsFrom:
+    'SELECT o.key, o.source, n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE (o.key, o.source) >= (?, ?) ORDER BY o.key, o.source LIMIT ?',
   putOrigin: 'INSERT OR REPLACE INTO origin (key, source, node, digest) VALUES (?, ?, ?, ?)',
   insertChangeSet: 'INSERT INTO change_set (moment, who, why, batch) VALUES (?, ?, ?, ?)',
   changeSet: 'SELECT number, moment, who, why, batch FROM change_set WHERE number = ?',
   lastChangeSet: 'SELECT ifnull(max(number), 0) FROM change_set',
+  insertWritten: 'INSERT INTO written (change_set, first, last) VALUES (?, ?, ?)',
+  writtenAfter: 'SELECT change_set, first, last FROM written WHERE change_set > ? ORDER BY change_set, first',
+  nodesBetween: 'SELECT key, id, kind FROM node WHERE key BETWEEN ? AND ? ORDER BY key',
   insertAwaited: 'INSERT INTO awaited (key, source, claim, role) VALUES (?, ?, ?, ?)',
   awaited: 'SELECT claim, role FROM awaited WHERE key = ? AND source = ? ORDER BY number',
+  awaitedFrom:
+    'SELECT a.key, a.source, a.claim, a.role FROM (SELECT DISTINCT key, source FROM awaited WHERE (key, source) >= (?, ?) ORDER BY key, source LIMIT ?) AS inside CROSS JOIN awaited AS a ON a.key = inside.key AND a.source = inside.source ORDER BY a.key, a.source, a.number',
   deleteAwaited: 'DELETE FROM awaited WHERE key = ? AND source = ?',
   putCheckpoint: 'INSERT OR REPLACE INTO checkpoint (intake, records, report) VALUES (?, ?, ?)',
   checkpoint: 'SELECT records, report FROM checkpoint WHERE intake = ?',
+  checkpointsFrom: 'SELECT intake, records, report FROM checkpoint WHERE intake >= ? ORDER BY intake LIMIT ?',
   profilesAfter: 'SELECT number, name FROM profile WHERE number > ? ORDER BY number',
   profileOfName: 'SELECT number FROM profile WHERE name = ?',
   insertProfile: 'INSERT INTO profile (name) VALUES (?)',

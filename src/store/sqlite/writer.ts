@@ -3,13 +3,14 @@ import type { DatabaseSync } from 'node:sqlite';
 import { linksOfKind } from '../../domain/model/links.ts';
 import { rowFields } from '../../domain/model/row-fields.ts';
 import { invariant, PlatestemmaError } from '../../errors.ts';
+import type { WrittenWindow } from '../window-codec.ts';
 import type { WrittenDating } from './dated-codec.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
 import type { Cell, WrittenRow } from './row-codec.ts';
 import { kindNames, kindWord } from './schema-text.ts';
 import { type KindSql, kindSql, sql } from './statements.ts';
-import { WindowWriter, type WrittenWindow } from './window-writer.ts';
+import { WindowWriter } from './window-writer.ts';
 
 /** A batch as it crosses to the writer: arrays, links as ids. */
 export interface WrittenBatch {
@@ -103,6 +104,8 @@ export class Writer {
       this.#insertVersion(row, number);
     });
     for (const [kind, rows] of added) this.prepared.of(sql.addToTally).run(kind, rows);
+    const keys = put.map(([, id]) => this.#key(id));
+    for (const [first, last] of runsOf(keys)) this.prepared.of(sql.insertWritten).run(number, first, last);
     return number;
   }
 
@@ -177,4 +180,15 @@ export class Writer {
   #lastChangeSet(): number {
     return this.prepared.first<[number]>(sql.lastChangeSet)![0];
   }
+}
+
+/** The first and last of numbers that follow each other without a gap. */
+function runsOf(numbers: readonly number[]): readonly (readonly [first: number, last: number])[] {
+  const runs: [number, number][] = [];
+  for (const number of numbers.toSorted((a, b) => a - b)) {
+    const run = runs.at(-1);
+    if (run !== undefined && run[1] === number - 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs;
 }

@@ -14,6 +14,7 @@ import { searchLaws } from './search-laws.ts';
 import { signalLaws } from './signal-laws.ts';
 import { waitingLaws } from './waiting-laws.ts';
 import { walkLaws } from './walk-laws.ts';
+import { wholeHistoryLaws } from './whole-history-laws.ts';
 import { windowLaws } from './window-laws.ts';
 import { writingLaws } from './writing-laws.ts';
 
@@ -28,6 +29,7 @@ export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
   windows: windowLaws,
   filters: filterLaws,
   history: historyLaws,
+  'the whole history': wholeHistoryLaws,
   'askers who go': signalLaws,
   waiting: waitingLaws,
   scan: scanLaws,

@@ -188,6 +188,10 @@ async function everything({ store }: InProcess): Promise<void> {
   }
   await store.changeSets([1]);
   await store.lastChangeSet();
+  await store.changesAfter(0, 99);
+  await store.originsAfter(undefined, 9);
+  await store.awaitedAfter(undefined, 9);
+  await store.checkpointsAfter(undefined, 9);
   await store.scan(undefined, 99);
   await store.windowsOf(['edition-of-a']);
   await store.sortKeysOf(['edition-of-a']);

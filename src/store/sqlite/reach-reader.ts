@@ -1,12 +1,7 @@
 import { compareText } from '../../domain/text/compare.ts';
 import type { EditionFilter } from '../graph-store.ts';
-import type { KeyCache } from './key-cache.ts';
-import type { Prepared } from './prepared.ts';
-import { type Condition, reachSql, setConditions } from './reach-statements.ts';
-import type { NamedWindowRow } from './reader.ts';
-import { kindNumber } from './row-codec.ts';
-import { sql } from './statements.ts';
-import { TraitsFilter } from './traits-filter.ts';
+import type { GroupsFound, KnownGroups, NumberedName } from '../groups-known.ts';
+import type { NamedWindow, NamedWindowRow } from '../window-codec.ts';
 import {
   numbersOfBytes,
   type TallyNumbers,
@@ -14,33 +9,17 @@ import {
   type WindowRow,
   windowNumbers,
   windowsOfTally,
-} from './window-numbers.ts';
-import type { NamedWindow } from './window-writer.ts';
+} from '../window-numbers.ts';
+import type { KeyCache } from './key-cache.ts';
+import type { Prepared } from './prepared.ts';
+import { type Condition, reachSql, setConditions } from './reach-statements.ts';
+import { kindNumber } from './row-codec.ts';
+import { sql } from './statements.ts';
+import { TraitsFilter } from './traits-filter.ts';
 
 type Bound = Readonly<Record<string, string | number | null>>;
 /** Ids of editions in some windows after one, in no order, among them the first `limit`. */
 type FindEditions = (windows: readonly Readonly<Record<string, number>>[], after: string, limit: number) => string[];
-
-type NumberedName = readonly [number: number, name: string];
-
-/** What the asker has of an earlier answer. */
-export interface KnownGroups {
-  /** Greatest numbers of profiles and details. */
-  readonly profile: number;
-  readonly detail: number;
-  readonly tallies: readonly number[];
-}
-
-export interface GroupsFound {
-  readonly changeSet: number;
-  /** Those that are not known, by number. */
-  readonly profiles: readonly NumberedName[];
-  readonly details: readonly NumberedName[];
-  /** Numbers of the tallies whose counts add up, the newest first, with what passes of them where it is not known. */
-  readonly tallies: readonly (readonly [number: number, numbers: WindowNumbers | undefined])[];
-  /** They are tallies that are kept, and not counted for this question. */
-  readonly isTallied: boolean;
-}
 
 /** Windows of editions under a filter: what questions about reach count and page. */
 export class ReachReader {

@@ -1,7 +1,7 @@
 import type { EditionFilter, EditionTraits } from '../graph-store.ts';
+import { decodeTraits, traitsPass } from '../window-codec.ts';
 import type { Prepared } from './prepared.ts';
 import { sql } from './statements.ts';
-import { decodeTraits } from './window-codec.ts';
 
 /** Which traits pass a filter. There are few that differ, however many editions have them. */
 export class TraitsFilter {
@@ -21,12 +21,6 @@ export class TraitsFilter {
     for (const [number, text] of this.#prepared.all<[number, string]>(sql.traitsAfter, this.#known.length - 1)) {
       this.#known[number] = decodeTraits(text);
     }
-    return Uint8Array.from(this.#known, traits => (pass(filter, traits) ? 1 : 0));
+    return Uint8Array.from(this.#known, traits => (traitsPass(filter, traits) ? 1 : 0));
   }
-}
-
-function pass({ form, language, illustrated }: EditionFilter, traits: EditionTraits): boolean {
-  if (form !== undefined && traits.form !== form) return false;
-  if (language !== undefined && traits.languages?.includes(language) !== true) return false;
-  return illustrated === undefined || (traits.illustrated ?? false) === illustrated;
 }

@@ -1,6 +1,4 @@
-import { NameTable } from './name-table.ts';
-import type { Prepared } from './prepared.ts';
-import { sql } from './statements.ts';
+import type { WrittenWindow } from '../window-codec.ts';
 import {
   bytesOfNumbers,
   mergedTallies,
@@ -8,13 +6,10 @@ import {
   type TallyNumbers,
   type TallyRow,
   tallyNumbers,
-} from './window-numbers.ts';
-
-/** A window as it crosses to the threads. */
-export type NamedWindow = readonly [profile: string, dateClass: number, detail: string, first: number, last: number];
-
-/** A window of an edition as it crosses to the writer. */
-export type WrittenWindow = readonly [...NamedWindow, traits: string];
+} from '../window-numbers.ts';
+import { NameTable } from './name-table.ts';
+import type { Prepared } from './prepared.ts';
+import { sql } from './statements.ts';
 
 /**
  * A tally stays beside a newer one that is this many times smaller; else they are merged. So there are few, they hold

@@ -1,6 +1,26 @@
-import type { EditionFilter, WindowColumns, WindowGroups } from '../graph-store.ts';
-import type { GroupsFound, KnownGroups } from './reach-reader.ts';
-import { windowColumns } from './window-numbers.ts';
+import type { EditionFilter, WindowColumns, WindowGroups } from './graph-store.ts';
+import { type WindowNumbers, windowColumns } from './window-numbers.ts';
+
+export type NumberedName = readonly [number: number, name: string];
+
+/** What the asker has of an earlier answer. */
+export interface KnownGroups {
+  /** Greatest numbers of profiles and details. */
+  readonly profile: number;
+  readonly detail: number;
+  readonly tallies: readonly number[];
+}
+
+export interface GroupsFound {
+  readonly changeSet: number;
+  /** Those that are not known, by number. */
+  readonly profiles: readonly NumberedName[];
+  readonly details: readonly NumberedName[];
+  /** Numbers of the tallies whose counts add up, the newest first, with what passes of them where it is not known. */
+  readonly tallies: readonly (readonly [number: number, numbers: WindowNumbers | undefined])[];
+  /** They are tallies that are kept, and not counted for this question. */
+  readonly isTallied: boolean;
+}
 
 type Tallies = ReadonlyMap<number, WindowColumns>;
 

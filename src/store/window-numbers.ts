@@ -1,5 +1,5 @@
 import { endianness } from 'node:os';
-import type { WindowColumns } from '../graph-store.ts';
+import type { WindowColumns } from './graph-store.ts';
 
 /** A window with what filters ask, and how many editions have both. All but the last are what rows are ordered by. */
 export type TallyRow = readonly [

@@ -9,7 +9,7 @@ import {
   tallyNumbers,
   windowColumns,
   windowsOfTally,
-} from '../../../src/store/sqlite/window-numbers.ts';
+} from '../../src/store/window-numbers.ts';
 
 const small = fc.integer({ min: -2, max: 2 });
 const traits = fc.nat(3);

@@ -36,7 +36,7 @@ function editionLines(
 ): string[] {
   const isOwn = recorded.lo === published.lo && recorded.hi === published.hi;
   const own = datesContradict
-    ? ' (by its own dates alone: those linked with them contradict each other)'
+    ? ' (claims about its dates contradict each other)'
     : isOwn
       ? ''
       : ` (by its own dates ${daysText(recorded)})`;

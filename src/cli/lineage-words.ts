@@ -43,7 +43,7 @@ export function makersText(id: string, all: readonly AnyRow[], rows: NamedRows):
 /** When it was made, and what of that its own dates say. */
 export function madeText({ made, recorded, datesContradict }: LineageNode): string {
   const text = `made ${inWords(made)}`;
-  if (datesContradict) return `${text} (by its own dates alone: those linked with them contradict each other)`;
+  if (datesContradict) return `${text} (claims about its dates contradict each other)`;
   if (isReversed(recorded)) return `${text} (its own dates have no day in common)`;
   if (made.lo === recorded.lo && made.hi === recorded.hi) return text;
   const isOpen = recorded.lo === undefined && recorded.hi === undefined;

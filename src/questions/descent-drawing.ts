@@ -6,7 +6,7 @@ import { howMany } from '../domain/text/how-many.ts';
 import type { Drawing, DrawnNode, DrawnStep, StepKind } from '../output/draw/drawing.ts';
 import { daysInWords } from '../output/draw/words/days-in-words.ts';
 import type { Descent, DescentEdition } from './descent-answer.ts';
-import { drawingNotes } from './drawing-notes.ts';
+import { datesInDoubt, drawingNotes } from './drawing-notes.ts';
 
 type Rows = ReadonlyMap<string, AnyRow>;
 
@@ -31,7 +31,7 @@ function stepsInWords(editions: number, steps: number): string {
 }
 
 function drawnEdition(
-  { edition, published, recorded, plates }: DescentEdition,
+  { edition, published, recorded, datesContradict, plates }: DescentEdition,
   descents: readonly ClaimOf<'EditionDescent'>[],
   rows: Rows,
 ): DrawnNode {
@@ -39,12 +39,18 @@ function drawnEdition(
   const days = isReversed(recorded) ? recorded : published;
   const work = rows.get(record.work) as AnyRecord | undefined;
   const fates = plates.map(({ fate }) => fate);
-  const more = [...descents.filter(({ later }) => later === edition).flatMap(manner), ...platesInWords(fates)];
+  const doubt = datesContradict ? [datesInDoubt] : [];
+  const more = [
+    ...doubt,
+    ...descents.filter(({ later }) => later === edition).flatMap(manner),
+    ...platesInWords(fates),
+  ];
   return {
     id: edition,
     kind: 'edition',
     lines: [record.title.replace(/\s*\.$/, ''), ...(record.imprint === undefined ? [] : [record.imprint]), ...more],
     days,
+    ...(datesContradict ? { contradiction: true } : {}),
     ...(endsWith(record.imprint ?? '', daysInWords(days)) ? { saysDays: true } : {}),
     ...(work === undefined ? {} : { group: { id: work.id, label: labelOf(work) ?? work.id } }),
     ...(fates.length === 0 ? {} : { plates: fates }),

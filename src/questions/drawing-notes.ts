@@ -6,6 +6,9 @@ import type { Contradiction } from './lineage-answer.ts';
 
 const mostContradictions = 5;
 
+/** Said of a picture or edition whose dates contradict each other, so that it is seen without colour too. */
+export const datesInDoubt = 'its dates contradict each other';
+
 /** What is printed below a drawing: what contradicts itself, which claims it rests on, and the cautions. */
 export function drawingNotes({
   contradictions,

@@ -4,7 +4,7 @@ import { labelOf } from '../domain/model/label.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../domain/model/row.ts';
 import { howMany } from '../domain/text/how-many.ts';
 import type { Drawing, DrawnNode, DrawnStep, NodeKind, StepKind, StepSign } from '../output/draw/drawing.ts';
-import { drawingNotes } from './drawing-notes.ts';
+import { datesInDoubt, drawingNotes } from './drawing-notes.ts';
 import { type EitherOr, eitherOrIn } from './either-or.ts';
 import type { Lineage, LineageNode, LineageStepTaken } from './lineage-answer.ts';
 import { pictureWords } from './picture-words.ts';
@@ -63,12 +63,14 @@ function drawnNode(node: LineageNode, rows: ReadonlyMap<string, AnyRow>): DrawnN
   const record = rows.get(node.record) as AnyRecord;
   const group = groupOf(record, node, rows);
   const about = pictureWords(record, node, rows);
+  const doubt = node.datesContradict ? [datesInDoubt] : [];
   const name = labelOf(record) ?? recordKinds[record.kind].words.en[0];
   const survives = 'survival' in record ? (record.survival ?? 'EXTANT') : 'EXTANT';
   return {
     id: record.id,
     kind: kindOf(record),
-    lines: about === '' ? [name] : [name, about],
+    lines: about === '' ? [name, ...doubt] : [name, about, ...doubt],
+    ...(node.datesContradict ? { contradiction: true } : {}),
     days: isReversed(node.recorded) ? node.recorded : node.made,
     ...(survives === 'EXTANT' ? {} : { lost: true }),
     ...(group === undefined ? {} : { group }),

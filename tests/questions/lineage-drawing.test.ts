@@ -154,6 +154,18 @@ test('dates that contradict each other are drawn as they are recorded', async ()
   expect(nodes[0]!.days).toEqual({ lo: daysFromCivil(1790, 1, 1), hi: daysFromCivil(1780, 12, 31) });
 });
 
+test('what contradicting claims date says so, and what they do not speak of has the days that all others leave', async () => {
+  const rows = ['a', 'b', 'c'].map(name => plate(name));
+  const dates = [made('a', '1790'), made('b', '1780'), made('c', '1770')];
+  const { nodes } = await drawn([...rows, copied('ba'), copied('ac'), ...dates], 'plate-of-a');
+  const told = nodes.map(({ id, days, contradiction, lines }) => [id, days.lo, contradiction, lines.at(-1)]);
+  expect(told.sort()).toEqual([
+    ['plate-of-a', daysFromCivil(1790, 1, 1), true, 'its dates contradict each other'],
+    ['plate-of-b', daysFromCivil(1780, 1, 1), true, 'its dates contradict each other'],
+    ['plate-of-c', daysFromCivil(1770, 1, 1), undefined, expect.not.stringContaining('contradict')],
+  ]);
+});
+
 test('contradictions are noted by names', async () => {
   const dates = [made('a', '1790'), made('b', '1780')];
   const rows = [plate('a', { caption: 'The Ferry' }), plate('b', { caption: 'Das Boot' }), copied('ba'), ...dates];

@@ -92,11 +92,14 @@ export interface DateRoom {
 export interface LinkedDays {
   /** Hull of the days recorded for the variable itself; reversed where its own claims have no day in common. */
   readonly recorded: DayRange;
-  /** The days that are left by all claims, as recorded where the dates around it contradict each other. */
+  /**
+   * The days that are left by all claims. Where some of these contradict each other: by all but those that the
+   * contradictions name, whichever is wrong; of a variable that they speak of, the days recorded that lie within these.
+   */
   readonly linked: DayRange;
   /** The days recorded that lie within those: several ranges where they have gaps. */
   readonly parts: readonly DayRange[];
-  /** Its dates are linked with some that contradict each other: `linked` says no more than `recorded`. */
+  /** Claims that speak of it contradict each other. */
   readonly contradictory: boolean;
 }
 

@@ -8,6 +8,7 @@ import { once } from './once.ts';
 import { type CaseLimits, solveByCases } from './solve-by-cases.ts';
 import type { SolvedPart } from './solved-part.ts';
 import { splitNetwork } from './split-network.ts';
+import { withUndisputedDays } from './undisputed-dates.ts';
 
 /** The limits that the conventions in force set. */
 export function caseLimits(conventions: Conventions): CaseLimits {
@@ -25,7 +26,8 @@ const shippedLimits: CaseLimits = Object.freeze(caseLimits(defaultConventions));
  */
 export function solveDates(network: DatesNetwork, limits: CaseLimits = shippedLimits): LinkedDates {
   const networks = splitNetwork(network);
-  const parts = networks.map(part => solveByCases(part, limits));
+  const solve = (each: DatesNetwork) => solveByCases(each, limits);
+  const parts = networks.map(each => withUndisputedDays(solve(each), each, solve));
   const [only, ...others] = parts;
   const partOf = (variable: string): SolvedPart =>
     others.length === 0 ? only! : (parts.find(part => part.has(variable)) ?? only!);

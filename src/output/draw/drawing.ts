@@ -25,6 +25,8 @@ export interface DrawnNode {
   readonly lines: readonly [string, ...string[]];
   /** Days on which it may have been made; an absent end is open, a beginning after the end is a contradiction. */
   readonly days: DayRange;
+  /** Claims about its dates contradict each other; so they do where they begin after their end. */
+  readonly contradiction?: true;
   /** Its lines say its days already, so that they need not be written after them. */
   readonly saysDays?: boolean;
   /** Day at which it is best shown, where that is not the middle of its days. */

@@ -1,4 +1,4 @@
-import type { DayRange } from '../../../domain/dates/day-bounds.ts';
+import type { DrawnNode } from '../drawing.ts';
 import { measures } from '../measures.ts';
 import type { TimeScale } from './time-scale.ts';
 
@@ -8,16 +8,16 @@ export interface Bar {
   readonly to: number;
   readonly left: BarEnd;
   readonly right: BarEnd;
-  /** Its beginning lies after its end. */
+  /** What is said of it contradicts itself, as where its beginning lies after its end. */
   readonly contrary: boolean;
 }
 
 /** Closed, open (it fades), or running on beyond the drawing. */
 export type BarEnd = 'closed' | 'open' | 'beyond';
 
-export function barOf({ lo, hi }: DayRange, x: number, scale: TimeScale): Bar {
-  const contrary = lo !== undefined && hi !== undefined && lo > hi;
-  const [first, last] = contrary ? [hi, lo] : [lo, hi];
+export function barOf({ days: { lo, hi }, contradiction }: DrawnNode, x: number, scale: TimeScale): Bar {
+  const reversed = lo !== undefined && hi !== undefined && lo > hi;
+  const [first, last] = reversed ? [hi, lo] : [lo, hi];
   const left: BarEnd = first === undefined ? 'open' : first < scale.first ? 'beyond' : 'closed';
   const right: BarEnd = last === undefined ? 'open' : last > scale.last ? 'beyond' : 'closed';
   return {
@@ -25,6 +25,6 @@ export function barOf({ lo, hi }: DayRange, x: number, scale: TimeScale): Bar {
     to: last === undefined ? x + measures.fade : scale.x(Math.min(last, scale.last)),
     left,
     right,
-    contrary,
+    contrary: reversed || contradiction === true,
   };
 }

@@ -54,7 +54,7 @@ export function geometry(drawing: Drawing): Geometry {
   const spots = placed.map(({ node, x, dated }, i): Spot => {
     const name = nameOf(node, nodes.length);
     const more = (node.id === of ? ringMore : 0) + (name.beside && reachedFromRight.has(i) ? arrowMore : 0);
-    const bar = dated ? barOf(node.days, x, scale!) : undefined;
+    const bar = dated ? barOf(node, x, scale!) : undefined;
     return { node, x, name, nameX: x + measures.nameGap + more, bar };
   });
   return { spots, scale, undated, ...lines };

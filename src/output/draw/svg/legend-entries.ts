@@ -1,6 +1,6 @@
 import { certainty } from '../../../domain/model/vocabularies.ts';
 import type { Drawing, DrawnNode, DrawnStep, StepCertainty } from '../drawing.ts';
-import type { BarEnd } from '../layout/bar.ts';
+import type { Bar } from '../layout/bar.ts';
 import type { Layout } from '../layout/layout.ts';
 import { type LineLook, line } from './line.ts';
 import { fateMark, fateWords, mark, nodeWords } from './marks.ts';
@@ -23,12 +23,7 @@ export function legendEntries({ nodes, steps, of }: Drawing, { lanes, spots }: L
   return [
     markEntries(nodes, of),
     [...lineEntries(steps), ...signEntries(steps), ...(lanes.some(lane => lane.contrary) ? [contradiction] : [])],
-    bars.length === 0
-      ? []
-      : barEntries(
-          bars.flatMap(({ left, right }) => [left, right]),
-          nodes.every(({ kind }) => kind === 'edition') ? 'published' : 'made',
-        ),
+    bars.length === 0 ? [] : barEntries(bars, nodes.every(({ kind }) => kind === 'edition') ? 'published' : 'made'),
     fates.map((fate): Entry => ({ words: fateWords[fate], room: 10, sample: (x, y) => fateMark(fate, x, y) })),
   ].filter(group => group.length > 0);
 }
@@ -87,22 +82,26 @@ function sampleLine(x: number, y: number, look: LineLook): string {
   return `<g fill="none">${line(`M${n(x - 18)} ${n(y)}H${n(x + 15)}`, look)}</g>${arrow(x + 18, y, 1, colour)}`;
 }
 
-function barEntries(ends: readonly BarEnd[], event: 'made' | 'published'): Entry[] {
+function barEntries(bars: readonly Bar[], event: 'made' | 'published'): Entry[] {
+  const ends = bars.flatMap(({ left, right }) => [left, right]);
   const entry = (words: string, sample: Entry['sample']): Entry => ({ words, room: 30, sample });
   return [
-    entry(`days on which it may have been ${event}; the mark stands at their middle`, closedSample),
+    entry(`days on which it may have been ${event}; the mark stands at their middle`, (x, y) => closedSample(x, y)),
     ...(ends.includes('open') ? [entry('no end known; the mark stands at the other', openSample)] : []),
     ...(ends.includes('beyond') ? [entry('runs on beyond the drawing', beyondSample)] : []),
+    ...(bars.some(({ contrary }) => contrary)
+      ? [entry('days that claims about it contradict', (x, y) => closedSample(x, y, palette.contradiction))]
+      : []),
   ];
 }
 
-function band(x: number, y: number, width: number, opacity = 1): string {
+function band(x: number, y: number, width: number, opacity = 1, colour: string = palette.bar): string {
   const thin = opacity === 1 ? '' : ` fill-opacity="${n(opacity)}"`;
-  return `<rect x="${n(x)}" y="${n(y - 1.2)}" width="${n(width)}" height="2.4" fill="${palette.bar}"${thin}/>`;
+  return `<rect x="${n(x)}" y="${n(y - 1.2)}" width="${n(width)}" height="2.4" fill="${colour}"${thin}/>`;
 }
 
-function closedSample(x: number, y: number): string {
-  return `${band(x - 13, y, 26)}<path d="M${n(x - 13)} ${n(y - 2.8)}v5.6m26 0v-5.6" stroke="${palette.bar}" stroke-width="0.9"/>`;
+function closedSample(x: number, y: number, colour: string = palette.bar): string {
+  return `${band(x - 13, y, 26, 1, colour)}<path d="M${n(x - 13)} ${n(y - 2.8)}v5.6m26 0v-5.6" stroke="${colour}" stroke-width="0.9"/>`;
 }
 
 /** Bands that thin out, as a gradient would. */

@@ -17,7 +17,7 @@ export function dayBars({ spots, levels, drops }: Layout, id: string): string {
 }
 
 function dayBar({ x, name }: Spot, bar: Bar, level: number, id: string): string {
-  if (bar.from > x - mark && bar.to < x + mark) return '';
+  if (!bar.contrary && bar.from > x - mark && bar.to < x + mark) return '';
   const y = level + (name.beside ? measures.barBeside : measures.bar);
   const rect = (from: number, to: number, fill: string) =>
     to - from < 0.5

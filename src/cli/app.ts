@@ -14,6 +14,7 @@ const commands: Readonly<Record<string, () => Promise<Route>>> = {
   cite: async () => (await import('./cite.ts')).cite,
   draw: async () => (await import('./draw.ts')).draw,
   export: async () => (await import('./export.ts')).exportCommand,
+  transfer: async () => (await import('./transfer.ts')).transfer,
   check: async () => (await import('./check.ts')).check,
 };
 

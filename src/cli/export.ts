@@ -2,14 +2,19 @@ import { createWriteStream } from 'node:fs';
 import { rename } from 'node:fs/promises';
 import { pipeline } from 'node:stream/promises';
 import { buildCommand } from '@stricli/core';
+import { historyLines } from '../output/graph-file/history-lines.ts';
 import { exportCanonical, exportGraph } from '../questions/export-graph.ts';
+import { historyOf } from '../questions/history-of.ts';
+import type { GraphStore } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
 import { withDesk } from './with-desk.ts';
+import { WrongUse } from './wrong-use.ts';
 
 interface ExportFlags extends Pick<CommonFlags, 'store'> {
   readonly format: 'graph';
   readonly canonical?: boolean;
+  readonly history?: boolean;
   readonly output?: string;
 }
 
@@ -19,9 +24,11 @@ export const exportCommand = buildCommand<ExportFlags, [], CliContext>({
     fullDescription: [
       'Write the whole graph as it is now: JSON Lines, one record or claim a line, records before claims, by id.',
       'With --canonical ids are replaced by where each record was taken from, so that two runs can be compared; such a',
-      'file cannot be read in again.',
+      'file cannot be read in again. With --history the file has every version of every row, change set by change set, and all',
+      'that a store knows of where records came from: "transfer" takes it.',
       '',
       '  platestemma export -o graph.jsonl',
+      '  platestemma export --history -o whole.jsonl',
       '  platestemma export --canonical | sort | sha256sum',
     ].join('\n'),
   },
@@ -36,6 +43,12 @@ export const exportCommand = buildCommand<ExportFlags, [], CliContext>({
         withNegated: false,
         brief: 'Replace ids by origins, for comparison',
       },
+      history: {
+        kind: 'boolean',
+        optional: true,
+        withNegated: false,
+        brief: 'Write the whole history: every version, by whom, when and why',
+      },
       output: {
         kind: 'parsed',
         parse: String,
@@ -45,20 +58,39 @@ export const exportCommand = buildCommand<ExportFlags, [], CliContext>({
       },
     },
   },
-  func(flags) {
+  async func(flags) {
+    if (flags.canonical === true && flags.history === true)
+      throw new WrongUse('expected one of --canonical and --history, came both');
     return withDesk(this, flags, async desk => {
-      const lines = flags.canonical === true ? exportCanonical(desk.store) : exportGraph(desk.store);
+      const lines = linesOf(desk.store, flags);
       if (flags.output === undefined) {
         for await (const line of lines) this.process.stdout.write(`${line}\n`);
         return;
       }
-      // A file that stands under its own name is whole.
-      const unfinished = `${flags.output}.unfinished`;
-      await pipeline(ended(lines), createWriteStream(unfinished));
-      await rename(unfinished, flags.output);
+      await writeWhole(flags.output, lines);
     });
   },
 });
+
+function linesOf(store: GraphStore, { canonical, history }: ExportFlags): AsyncIterable<string> {
+  if (history === true) return historyLines(historyOf(store));
+  return canonical === true ? exportCanonical(store) : exportGraph(store);
+}
+
+/**
+ * Writes lines to a file, which stands under its own name when it is whole.
+ * @param prove looks at the file under another name before it is given its own; if it throws, the file is not there
+ */
+export async function writeWhole(
+  file: string,
+  lines: AsyncIterable<string>,
+  prove: (unfinished: string) => Promise<void> = async () => undefined,
+): Promise<void> {
+  const unfinished = `${file}.unfinished`;
+  await pipeline(ended(lines), createWriteStream(unfinished));
+  await prove(unfinished);
+  await rename(unfinished, file);
+}
 
 async function* ended(lines: AsyncIterable<string>): AsyncGenerator<string> {
   for await (const line of lines) yield `${line}\n`;

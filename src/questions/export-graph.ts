@@ -1,7 +1,8 @@
 import { claimKindNames, isRecordKind, type KindName, recordKindNames } from '../domain/model/kinds.ts';
 import type { AnyRow, Origin, Stamped } from '../domain/model/row.ts';
-import { canonicalLine, namedIds, SumOfDigests } from '../output/graph-file/canonical-line.ts';
+import { canonicalLine, namedIds } from '../output/graph-file/canonical-line.ts';
 import { graphLine } from '../output/graph-file/graph-line.ts';
+import { SumOfDigests } from '../output/graph-file/sum-of-digests.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 
 const stretch = 1000;

@@ -1,9 +1,26 @@
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { WalkStep } from '../domain/descent/walk-steps.ts';
 import type { Basis } from '../domain/model/counted.ts';
+import type {
+  AwaitedLink,
+  ChangeSet,
+  Checkpoint,
+  NamedCheckpoint,
+  OriginFound,
+  WrittenChange,
+} from '../domain/model/history.ts';
 import type { KindName, RecordKindName } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../domain/model/row.ts';
 import type { PublishedClass } from '../domain/reach/published-window.ts';
+
+export type {
+  AwaitedLink,
+  ChangeSet,
+  Checkpoint,
+  NamedCheckpoint,
+  OriginFound,
+  WrittenChange,
+} from '../domain/model/history.ts';
 
 /**
  * The port to a store: what every engine must do, and all that the questions may ask of one. Nothing above it knows
@@ -268,12 +285,6 @@ export interface SearchFound {
   readonly cut: boolean;
 }
 
-export interface OriginFound {
-  readonly id: string;
-  /** Digest of what was taken from there, as the intake made it. */
-  readonly digest: string;
-}
-
 /**
  * What reach needs of an edition, derived from its claims under the default basis. `profile` names its outlets (see
  * questions/edition-outlets.ts); `first` and `last` are the outermost recorded days of publication, absent = open. Where
@@ -351,41 +362,6 @@ export interface EditionFilter {
    * one that begins with it.
    */
   readonly subject?: string;
-}
-
-export interface ChangeSet {
-  readonly number: number;
-  /** Instant, ISO 8601 in UTC. */
-  readonly moment: string;
-  readonly who: string;
-  readonly why: string;
-  /** Run of an intake that several change sets belong to. */
-  readonly batch?: string;
-}
-
-export interface WrittenChange {
-  readonly changeSet: ChangeSet;
-  /** Never empty. */
-  readonly put: readonly Stamped<AnyRow>[];
-}
-
-export interface AwaitedLink {
-  /** Origin of the record awaited. */
-  readonly origin: Origin;
-  /** The claim to be made when it comes; the role named `role` is empty. */
-  readonly claim: AnyRow;
-  readonly role: string;
-}
-
-export interface Checkpoint {
-  /** Records of the source that have been dealt with, counted from its beginning. */
-  readonly records: number;
-  /** The report so far, as the intake keeps it. */
-  readonly report: unknown;
-}
-
-export interface NamedCheckpoint extends Checkpoint {
-  readonly intake: string;
 }
 
 export interface WriteBatch {

@@ -1,4 +1,4 @@
-/** Longest line read, in bytes; a longer one is a fault of that line alone. */
+/** Longest line read unless another is asked for, in bytes; a longer one is a fault of that line alone. */
 const longestLine = 4 * 1024 * 1024;
 
 export interface Line {
@@ -10,13 +10,13 @@ export interface Line {
 }
 
 /** Lines of a stream of UTF-8, in bounded memory: a line that is too long or no UTF-8 comes as a fault. */
-export async function* lines(input: AsyncIterable<Uint8Array>): AsyncGenerator<Line> {
+export async function* lines(input: AsyncIterable<Uint8Array>, longest = longestLine): AsyncGenerator<Line> {
   let number = 0;
   let held: Uint8Array[] = [];
   let bytes = 0;
   const end = (): Line => {
     number++;
-    const line = bytes > longestLine ? tooLong(number, bytes) : decode(number, Buffer.concat(held));
+    const line = bytes > longest ? tooLong(number, bytes, longest) : decode(number, Buffer.concat(held));
     held = [];
     bytes = 0;
     return line;
@@ -25,19 +25,19 @@ export async function* lines(input: AsyncIterable<Uint8Array>): AsyncGenerator<L
     let from = 0;
     for (let at = chunk.indexOf(10); at >= 0; at = chunk.indexOf(10, from)) {
       bytes += at - from;
-      if (bytes <= longestLine) held.push(chunk.subarray(from, at));
+      if (bytes <= longest) held.push(chunk.subarray(from, at));
       yield end();
       from = at + 1;
     }
     bytes += chunk.length - from;
-    if (bytes <= longestLine) held.push(chunk.slice(from));
+    if (bytes <= longest) held.push(chunk.slice(from));
     else held = [];
   }
   if (bytes > 0) yield end();
 }
 
-function tooLong(number: number, bytes: number): Line {
-  return { number, text: '', fault: `expected a line of at most ${longestLine} bytes, came one of ${bytes}` };
+function tooLong(number: number, bytes: number, longest: number): Line {
+  return { number, text: '', fault: `expected a line of at most ${longest} bytes, came one of ${bytes}` };
 }
 
 function decode(number: number, bytes: Uint8Array): Line {

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { isRecordKind } from '../../domain/model/kinds.ts';
 import { linksOfKind } from '../../domain/model/links.ts';
 import type { AnyRow, Evidence } from '../../domain/model/row.ts';
@@ -30,25 +29,6 @@ export function namedIds(row: AnyRow): string[] {
   const ids = names.map(name => values[name]).filter(value => typeof value === 'string');
   const evidence = 'evidence' in row ? (row.evidence ?? []) : [];
   return [...ids, ...evidence.flatMap(e => [e.reference, e.record, e.claim].filter(id => id !== undefined))];
-}
-
-/**
- * Sum of the digests of lines, in whatever order they come: SHA-256, added modulo 2^256, as hexadecimal. Two sets of
- * lines have the same sum only if they are the same set (with repetitions).
- */
-export class SumOfDigests {
-  #sum = 0n;
-  #lines = 0;
-
-  add(line: string): void {
-    this.#sum = BigInt.asUintN(256, this.#sum + BigInt(`0x${createHash('sha256').update(line).digest('hex')}`));
-    this.#lines++;
-  }
-
-  /** Number of lines and sum, as one word. */
-  toString(): string {
-    return `${this.#lines}-${this.#sum.toString(16).padStart(64, '0').slice(0, 32)}`;
-  }
 }
 
 function renameEvidence(evidence: Evidence, nameOf: (id: string) => string): Evidence {

@@ -6,14 +6,23 @@ import { rowFields } from '../../domain/model/row-fields.ts';
  * declaration, absent values left out, so that equal rows give equal bytes.
  */
 export function graphLine(row: AnyRow | Stamped<AnyRow>, origins: readonly Origin[] = []): string {
+  return JSON.stringify({
+    id: row.id,
+    kind: row.kind,
+    ...(origins.length > 0 ? { origins: origins.map(({ source, key }) => ({ source, key })) } : {}),
+    ...fieldsInOrder(row),
+  });
+}
+
+/** What a row has beside its id and kind, in the order in which it is written. */
+export function fieldsInOrder(row: AnyRow): Readonly<Record<string, unknown>> {
   const values = row as unknown as Readonly<Record<string, unknown>>;
-  const line: Record<string, unknown> = { id: row.id, kind: row.kind };
-  if (origins.length > 0) line['origins'] = origins.map(({ source, key }) => ({ source, key }));
+  const fields: Record<string, unknown> = {};
   for (const name of keysOf(row)) {
     const value = values[name];
-    if (value !== undefined) line[name] = name === 'columns' ? inOrder(value as Record<string, string>) : value;
+    if (value !== undefined) fields[name] = name === 'columns' ? inOrder(value as Record<string, string>) : value;
   }
-  return JSON.stringify(line);
+  return fields;
 }
 
 /** Names of the roles, fields and common parts of a row's kind, in the order in which they are written. */

@@ -90,7 +90,11 @@ function answerJson({ hits, cut }: SearchAnswer, records: readonly AnyRecord[]):
 function answerText(asked: SearchQuestion, { hits, cut }: SearchAnswer, records: readonly AnyRecord[]): string {
   if (hits.items.length === 0)
     return asked.text === undefined ? 'Nothing found.\n' : `Nothing found for "${asked.text}".\n`;
+  const firstOfSome = hits.items.findIndex(({ item }) => item.match === 'SOME');
   const lines = hits.items.flatMap(({ item }, i) => [
+    ...(i === firstOfSome
+      ? [i === 0 ? 'Nothing has all of these words. With some of them:' : 'With some of the words:']
+      : []),
     `${editionText(records[i]) ?? labelOf(records[i]!) ?? '(no name)'}  — ${recordKinds[item.kind].words.en[0]}`,
     `    ${item.id}`,
   ]);

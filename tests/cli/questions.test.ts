@@ -57,6 +57,20 @@ describe('find', () => {
     });
   });
 
+  test('says where what it finds has only some of the words', async () => {
+    expect(await said('find', 'fish', 'market', 'zebra', '--first', '1')).toBe(
+      [
+        'Nothing has all of these words. With some of them:',
+        'A fish market on the beach  — motif',
+        '    motif-table-fish-market',
+        'More were found: ask for more with --first, or with more words.',
+        '',
+      ].join('\n'),
+    );
+    const found = await said('find', 'dish', 'shore');
+    expect(found).toMatch(/^Dish with shore scenes {2}— piece\n(.|\n)*\nWith some of the words:\n/);
+  });
+
   test('keeps to kinds and to a number, and says that there is more', async () => {
     expect(await said('find', 'shore', '--kind', 'Edition', '--kind', 'Work', '--first', '1')).toBe(
       [

@@ -3,17 +3,19 @@
  * intake of millions of records would take twice the memory that it needs. Its threads keep the machine busy by
  * themselves: more of them that tidy or compile only stand in their way.
  */
-const flags = ['--max-old-space-size=80', '--max-semi-space-size=8', '--single-threaded-gc', '--v8-pool-size=0'];
+const flags = ['--max-semi-space-size=8', '--single-threaded-gc', '--v8-pool-size=0'];
 const environment = { MALLOC_ARENA_MAX: '1' };
 
 /**
  * Starts the program anew in the same process with bounds on its memory, for work as long as a library is; a user who
  * has set bounds of his own keeps them. Does nothing where the system cannot replace a process.
+ * @param megabytes for what the thread that works keeps
  */
-export function startLean(): void {
+export function startLean(megabytes: number): void {
   const given = [...process.execArgv, process.env['NODE_OPTIONS'] ?? ''].join(' ');
   if (process.execve === undefined || process.platform === 'win32' || given.includes('--max-old-space-size')) return;
-  process.execve(process.execPath, [process.execPath, ...process.execArgv, ...flags, ...process.argv.slice(1)], {
+  const bounds = [`--max-old-space-size=${megabytes}`, ...flags];
+  process.execve(process.execPath, [process.execPath, ...process.execArgv, ...bounds, ...process.argv.slice(1)], {
     ...environment,
     ...process.env,
   } as NodeJS.ProcessEnv);

@@ -5,9 +5,11 @@ if (Number(major) < 24) {
   process.exit(2);
 }
 // Loaded only now: an older Node could not even read what follows.
-if (process.argv[2] === 'intake') {
+// A transfer holds whole change sets of others, and two stores.
+const megabytes = { intake: 80, transfer: 160 }[process.argv[2] ?? ''];
+if (megabytes !== undefined) {
   const { startLean } = await import('./lean-process.ts');
-  startLean();
+  startLean(megabytes);
 }
 const { runMain } = await import('./run-main.ts');
 await runMain();

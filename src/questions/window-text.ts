@@ -1,11 +1,17 @@
 import { formatDay } from '../domain/dates/calendar.ts';
+import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { EditionWindow, WindowKey } from '../store/graph-store.ts';
+
+/** Days in figures, with open ends. */
+export function rangeText({ lo, hi }: DayRange): string {
+  const day = (number: number | undefined): string => (number === undefined ? 'open' : formatDay(number));
+  return `${day(lo)} to ${day(hi)}`;
+}
 
 /** A window in words, equal for equal windows alone. */
 export function windowText({ profile, dateClass, detail, first, last }: WindowKey): string {
-  const day = (number: number | undefined): string => (number === undefined ? 'open' : formatDay(number));
   const more = detail === undefined ? '' : `, ${detail}`;
-  return `${day(first)} to ${day(last)}, ${profile}, ${dateClass}${more}`;
+  return `${rangeText({ lo: first, hi: last })}, ${profile}, ${dateClass}${more}`;
 }
 
 /** The window of an edition in words, with what filters ask. */

@@ -373,7 +373,7 @@ export interface WriteBatch {
   readonly await?: readonly AwaitedLink[];
   /** Awaited links that this batch makes: all that wait for these origins are removed. */
   readonly arrived?: readonly Origin[];
-  /** What the engine counts beforehand is made anew from what it counts. */
+  /** What the engine counts beforehand is made anew from what it counts; words to find by are those of this program's fold. */
   readonly recount?: boolean;
   readonly checkpoint?: NamedCheckpoint;
   /** What must be written before: the engine may make ready what is to be written, and writes nothing if it fails. */

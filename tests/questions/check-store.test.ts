@@ -1,10 +1,16 @@
+import { DatabaseSync } from 'node:sqlite';
 import { describe, expect, test } from 'vitest';
-import type { AnyRecord } from '../../src/domain/model/row.ts';
+import type { AnyRecord, AnyRow } from '../../src/domain/model/row.ts';
+import { foldVersion } from '../../src/domain/text/fold.ts';
+import { applyChanges } from '../../src/questions/apply-changes.ts';
 import { askStore } from '../../src/questions/ask-store.ts';
 import { checkStore } from '../../src/questions/check-store.ts';
 import { checksum } from '../../src/questions/export-graph.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { demoStore } from '../support/demo-store.ts';
+import { sqliteStoreInProcess } from '../support/sqlite-store-in-process.ts';
+import { plate } from '../support/store-rows.ts';
+import { temporaryStore } from '../support/temporary-store.ts';
 import { testWorld } from '../support/test-world.ts';
 
 const changeSet = { moment: '2026-02-01T00:00:00.000Z', who: 'Mallory', why: 'a planted fault' };
@@ -61,4 +67,35 @@ describe.each(['memory', 'SQLite'] as const)('the check of a store in %s', engin
     expect(await checksum(store)).toBe(before);
     await store.close();
   });
+
+  test('finds a dating that is found by other days than its own, and makes them anew', async () => {
+    const store = await demoStore(engine);
+    const [stamped] = await store.rows(['dating-views-leipzig-1779']);
+    const { since: _since, until: _until, ...row } = stamped!;
+    await store.write({ changeSet, put: [{ row: row as AnyRow, days: { lo: -73000 } }] });
+    const message = 'is found by days 1770-02-18 to open, expected 1779-01-01 to 1779-12-31';
+    expect((await look(store)).faults).toEqual([{ id: 'dating-views-leipzig-1779', message }]);
+    await rebuild(store);
+    expect((await look(store)).faults).toEqual([]);
+    await store.close();
+  });
+});
+
+test('words to find by that an older program made are made anew', async () => {
+  const file = temporaryStore();
+  const { store } = sqliteStoreInProcess(file);
+  await applyChanges(store, {
+    rows: [plate('a', { caption: 'The Ferry' })],
+    added: new Set(['plate-of-a']),
+    changeSet,
+  });
+  const database = new DatabaseSync(file);
+  database.exec("UPDATE derived SET version = version - 1 WHERE name = 'fold'; DELETE FROM search");
+  database.close();
+  const found = async () => (await askStore(store).search({ text: 'ferry', page: { first: 5 } })).hits.items.length;
+  const message = `words to find by were made by version ${foldVersion - 1}, this is version ${foldVersion}`;
+  expect([await found(), (await look(store)).faults]).toEqual([0, [{ id: 'store', message }]]);
+  expect((await rebuild(store)).faults).toEqual([{ id: 'store', message }]);
+  expect([await found(), (await look(store)).faults]).toEqual([1, []]);
+  await store.close();
 });

@@ -4,6 +4,7 @@ import { foldVersion } from '../../domain/text/fold.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import { applicationId, schemaNumber } from './schema-text.ts';
 import { sqliteError } from './sqlite-error.ts';
+import { sql } from './statements.ts';
 
 const migrations = ['0001-graph.sql', '0002-written.sql'] as const;
 
@@ -74,7 +75,7 @@ function migrate(database: DatabaseSync, file: string): void {
     const from = pragma(database, 'user_version');
     for (const name of migrations.slice(from)) database.exec(readMigration(name));
     database.exec(`PRAGMA application_id = ${applicationId}; PRAGMA user_version = ${schemaNumber}`);
-    database.prepare('INSERT OR REPLACE INTO derived (name, version) VALUES (?, ?)').run('fold', foldVersion);
+    database.prepare(sql.putFoldVersion).run(foldVersion);
     database.exec('COMMIT');
   } catch (error) {
     database.exec('ROLLBACK');

@@ -73,6 +73,7 @@ export const sql = {
   tallyOfNumber: 'SELECT numbers FROM window_tally WHERE number = ?',
   deleteTally: 'DELETE FROM window_tally WHERE number = ?',
   deleteTalliesBefore: 'DELETE FROM window_tally WHERE number < ?',
+  putFoldVersion: "INSERT OR REPLACE INTO derived (name, version) VALUES ('fold', ?)",
   foldVersion: "SELECT version FROM derived WHERE name = 'fold'",
   bytes: 'SELECT page_count * page_size FROM pragma_page_count(), pragma_page_size()',
 } as const;

@@ -2,6 +2,7 @@ import { statSync } from 'node:fs';
 import type { DatabaseSync } from 'node:sqlite';
 import { linksOfKind } from '../../domain/model/links.ts';
 import { rowFields } from '../../domain/model/row-fields.ts';
+import { foldVersion } from '../../domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../errors.ts';
 import type { WrittenWindow } from '../window-codec.ts';
 import type { WrittenDating } from './dated-codec.ts';
@@ -158,7 +159,10 @@ export class Writer {
     for (const each of dated) this.#writeDays(each);
     for (const [id, ...window] of windows) this.#windows.put(this.#key(id), id, window);
     this.#windows.tally();
-    if (recount) this.#windows.remake();
+    if (recount) {
+      this.#windows.remake();
+      this.prepared.of(sql.putFoldVersion).run(foldVersion);
+    }
     for (const [key, source, id, digest] of origins) {
       this.prepared.of(sql.putOrigin).run(key, source, this.#key(id), digest);
     }

@@ -1,12 +1,26 @@
 import { defineConfig } from 'vitest/config';
 
+/** Tests that share one Neo4j server, which has one database. */
+const withNeo4j = 'tests/**/neo4j/**/*.test.ts';
+
 export default defineConfig({
   // graphql has two copies, and checks that all its objects come from one: the tests load the one that Node loads.
   ssr: { resolve: { conditions: ['module-sync', 'node'] } },
   test: {
-    include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
+    projects: [
+      { extends: true, test: { name: 'local', include: ['tests/**/*.test.ts'], exclude: [withNeo4j] } },
+      {
+        extends: true,
+        test: {
+          name: 'neo4j',
+          include: [withNeo4j],
+          fileParallelism: false,
+          globalSetup: ['tests/support/neo4j/global-setup.ts'],
+        },
+      },
+    ],
   },
 });

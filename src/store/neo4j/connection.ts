@@ -1,0 +1,139 @@
+import neo4j, { type Driver, type ManagedTransaction, type Session } from 'neo4j-driver';
+import { closedError, neo4jError, timeout } from './neo4j-error.ts';
+
+export type Row = readonly unknown[];
+
+export type Values = Readonly<Record<string, unknown>>;
+
+/** Asks a statement, of a question or within a change. */
+export type Ask = <R extends Row>(text: string, values?: Values) => Promise<R[]>;
+
+/** Waiting times before a question is asked again, in milliseconds: at first, and at most. */
+const [firstPause, longestPause] = [50, 2000];
+
+/** What talks to the server: questions that end at their limit, changes that are tried again, each seeing those before it. */
+export class Connection {
+  readonly #driver: Driver;
+  readonly #server: string;
+  readonly #database: string | undefined;
+  readonly #bookmarks = neo4j.bookmarkManager();
+  /** Ends what runs when the store is closed. */
+  readonly #closing = new AbortController();
+  #closed: Promise<void> | undefined;
+
+  constructor(driver: Driver, server: string, database: string | undefined) {
+    this.#driver = driver;
+    this.#server = server;
+    this.#database = database;
+  }
+
+  get isClosed(): boolean {
+    return this.#closing.signal.aborted;
+  }
+
+  /**
+   * Asks the statements of one question. Each is asked again where the server says that this may help, until the limit of the
+   * question. It is no transaction of several messages: that would cost a second way there and back, and could not be ended
+   * while the server works.
+   * @param limit milliseconds from now
+   * @param signal of an asker who may stop waiting
+   * @returns throws STORE_TIMEOUT at the limit, the reason of the signal at once; the server ends its work then
+   */
+  question(limit: number, signal?: AbortSignal): Ask {
+    const end = performance.now() + limit;
+    return <R extends Row>(text: string, values: Values = {}) => this.#read<R>(text, values, end, signal);
+  }
+
+  /** Makes a change, whole or not at all; it is made again where the server says that this may help. */
+  async write<T>(work: (run: Ask) => Promise<T>): Promise<T> {
+    const session = this.#session('WRITE');
+    try {
+      return await session.executeWrite(transaction => work(runIn(transaction)));
+    } catch (error) {
+      throw neo4jError(error, this.#server);
+    } finally {
+      await session.close();
+    }
+  }
+
+  /** A statement that the server takes only by itself, as those that change the schema are. */
+  async alone(text: string): Promise<void> {
+    const session = this.#session('WRITE');
+    try {
+      await session.run(text);
+    } catch (error) {
+      throw neo4jError(error, this.#server);
+    } finally {
+      await session.close();
+    }
+  }
+
+  async #read<R extends Row>(text: string, values: Values, end: number, signal?: AbortSignal): Promise<R[]> {
+    for (let pause = firstPause; ; pause = Math.min(pause * 2, longestPause)) {
+      if (this.isClosed) throw closedError();
+      signal?.throwIfAborted();
+      const left = end - performance.now();
+      if (left <= 0) throw timeout();
+      try {
+        return await this.#ask<R>(text, values, left, signal);
+      } catch (error) {
+        if (!neo4j.isRetryableError(error) || performance.now() + pause > end) throw neo4jError(error, this.#server);
+        await new Promise(resolve => setTimeout(resolve, pause));
+      }
+    }
+  }
+
+  /** Questions that run are ended. */
+  close(): Promise<void> {
+    this.#closing.abort(closedError());
+    this.#closed ??= this.#driver.close();
+    return this.#closed;
+  }
+
+  #session(mode: 'READ' | 'WRITE'): Session {
+    return this.#driver.session({
+      defaultAccessMode: mode,
+      bookmarkManager: this.#bookmarks,
+      ...(this.#database === undefined ? {} : { database: this.#database }),
+    });
+  }
+
+  async #ask<R extends Row>(
+    text: string,
+    values: Values,
+    limit: number,
+    signal: AbortSignal | undefined,
+  ): Promise<R[]> {
+    const session = this.#session('READ');
+    const result = session.run(text, values, { timeout: Math.ceil(limit) });
+    const waiting = waitFor(limit, [this.#closing.signal, ...(signal === undefined ? [] : [signal])]);
+    try {
+      const { records } = await Promise.race([result, waiting.ended]);
+      return records.map(record => [...record.values()] as unknown as R);
+    } finally {
+      waiting.forget();
+      // Closing a session whose question still runs makes the server end it; nobody waits for that.
+      session.close().catch(() => undefined);
+    }
+  }
+}
+
+/** Rejects at the limit, or with the reason of a signal, unless it is forgotten. */
+function waitFor(limit: number, signals: readonly AbortSignal[]): { ended: Promise<never>; forget: () => void } {
+  const { promise, reject } = Promise.withResolvers<never>();
+  const timer = setTimeout(() => reject(timeout()), limit);
+  const abort = (event: Event) => reject((event.target as AbortSignal).reason);
+  for (const signal of signals) signal.addEventListener('abort', abort);
+  const forget = () => {
+    clearTimeout(timer);
+    for (const signal of signals) signal.removeEventListener('abort', abort);
+  };
+  return { ended: promise, forget };
+}
+
+function runIn(transaction: ManagedTransaction): Ask {
+  return async <R extends Row>(text: string, values: Values = {}) => {
+    const { records } = await transaction.run(text, values);
+    return records.map(record => [...record.values()] as unknown as R);
+  };
+}

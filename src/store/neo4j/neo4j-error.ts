@@ -1,0 +1,70 @@
+import { Neo4jError } from 'neo4j-driver';
+import { type ErrorCode, PlatestemmaError } from '../../errors.ts';
+
+type Told = readonly [code: ErrorCode, message: string, retriable: boolean];
+
+const refused: Told = ['STORE_UNREACHABLE', 'the server does not take the name or password it was given', false];
+const gone: Told = ['STORE_UNREACHABLE', 'the server cannot be reached', true];
+const readOnly: Told = ['STORE_READ_ONLY', 'the server takes no changes', false];
+const tooLong: Told = ['STORE_TIMEOUT', 'the question took longer than its limit and was ended', true];
+
+/**
+ * What codes of the server and the driver mean to a user; the longest beginning decides.
+ * https://neo4j.com/docs/status-codes/5/errors/all-errors/
+ */
+const meanings: readonly (readonly [begins: string, told: Told])[] = [
+  ['Neo.ClientError.Security', refused],
+  ['Neo.ClientError.Security.Forbidden', ['STORE_READ_ONLY', 'the server lets this user make no changes', false]],
+  ['Neo.ClientError.Database.DatabaseNotFound', ['STORE_UNREACHABLE', 'the server has no such database', false]],
+  ['Neo.ClientError.Cluster.NotALeader', readOnly],
+  ['Neo.ClientError.General.ForbiddenOnReadOnlyDatabase', readOnly],
+  ['Neo.ClientError.General.WriteOnReadOnlyAccessDatabase', readOnly],
+  ['Neo.ClientError.Transaction.TransactionTimedOut', tooLong],
+  ['Neo.ClientError.Transaction.Terminated', tooLong],
+  ['Neo.TransientError.Transaction.Terminated', tooLong],
+  ['Neo.ClientError.Transaction.LockClientStopped', tooLong],
+  ['Neo.TransientError', ['STORE_BUSY', 'the server was asked again and again, and was busy each time', true]],
+  ['Neo.TransientError.General.DatabaseUnavailable', gone],
+  ['Neo.TransientError.Database.DatabaseUnavailable', gone],
+  [
+    'Neo.DatabaseError.Database.DatabaseLimitReached',
+    ['STORE_FULL', 'the server has reached a limit of its size', false],
+  ],
+  ['ServiceUnavailable', gone],
+  ['SessionExpired', gone],
+];
+
+/** The server says it in the words of its system, or of Java. */
+const fullDisk = /no space left on device|disk is full|not enough space|out of disk/i;
+
+/** The driver has no code for a pool of connections that are all taken. */
+const poolTaken = /connection acquisition timed out/i;
+
+/** An error of the driver as one of ours; other errors pass as they are. @param server address without a name or password */
+export function neo4jError(error: unknown, server: string): unknown {
+  if (!(error instanceof Neo4jError)) return error;
+  if (fullDisk.test(error.message))
+    return told(['STORE_FULL', 'the disk of the server is full; nothing of this change was written', false]);
+  if (poolTaken.test(error.message))
+    return told(['STORE_BUSY', 'all connections to the server are taken; one was waited for and none came free', true]);
+  const fitting = meanings.filter(([begins]) => error.code.startsWith(begins));
+  const [, meaning] = fitting.reduce<(typeof fitting)[number] | readonly []>(
+    (best, each) => (each[0].length > (best[0]?.length ?? -1) ? each : best),
+    [],
+  );
+  if (meaning !== undefined) return told(meaning);
+  return new PlatestemmaError('BROKEN_PROMISE', `the store failed: ${error.code}: ${error.message}`, { cause: error });
+
+  function told([code, message, retriable]: Told): PlatestemmaError {
+    return new PlatestemmaError(code, `${message} (${server})`, { cause: error, retriable });
+  }
+}
+
+export function timeout(): PlatestemmaError {
+  const [code, message, retriable] = tooLong;
+  return new PlatestemmaError(code, message, { retriable });
+}
+
+export function closedError(): PlatestemmaError {
+  return new PlatestemmaError('STORE_UNREACHABLE', 'the store has been closed');
+}

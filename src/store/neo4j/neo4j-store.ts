@@ -1,0 +1,246 @@
+import neo4j from 'neo4j-driver';
+import type { DayRange } from '../../domain/dates/day-bounds.ts';
+import type { RecordKindName } from '../../domain/model/kinds.ts';
+import { linkKind } from '../../domain/model/links.ts';
+import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
+import { openDay } from '../../domain/reach/open-day.ts';
+import { compareText } from '../../domain/text/compare.ts';
+import type * as port from '../graph-store.ts';
+import { encodeWindow } from '../window-codec.ts';
+import type { Ask, Connection, Values } from './connection.ts';
+import { type ChangeSetRow, changesAfter, decodeChangeSet } from './history-reader.ts';
+import { closedError } from './neo4j-error.ts';
+import { ReachReader } from './reach-reader.ts';
+import { decodeRow, type ReadProperties } from './row-codec.ts';
+import { SearchReader } from './search-reader.ts';
+import { cypher, linkedAsOfText, linkedText } from './statements.ts';
+import { walk } from './walk-reader.ts';
+import { Writer } from './writer.ts';
+import { writtenBatch } from './written-batch.ts';
+
+/** A graph in a Neo4j database: turns what the port speaks of into statements, and back. */
+export class Neo4jStore implements port.GraphStore {
+  readonly #connection: Connection;
+  /** Milliseconds that a question may take. */
+  readonly #limit: number;
+  readonly #writer: Writer;
+  readonly #reach = new ReachReader();
+  readonly #search: SearchReader;
+  #closing: Promise<void> | undefined;
+
+  /** @param gathered see SearchReader */
+  constructor(connection: Connection, limit: number, gathered?: number) {
+    this.#connection = connection;
+    this.#limit = limit;
+    this.#writer = new Writer(connection);
+    this.#search = new SearchReader(gathered);
+  }
+
+  async rows(ids: readonly string[], view?: port.View): Promise<readonly (Stamped<AnyRow> | undefined)[]> {
+    const found =
+      view?.asOf === undefined
+        ? await this.#each<ReadProperties>(cypher.rows, ids, { ids })
+        : await this.#each<ReadProperties>(cypher.rowsAsOf, ids, { ids, asOf: neo4j.int(view.asOf) });
+    return found.map(([properties]) => properties && decodeRow(properties));
+  }
+
+  async linked(
+    ids: readonly string[],
+    via: readonly port.Via[],
+    view?: port.View,
+  ): Promise<readonly (readonly Stamped<AnyRow>[])[]> {
+    const links = via.filter(({ kind, name }) => linkKind(kind, name) !== undefined);
+    const asked = links.length === 0 ? [] : ids;
+    const found =
+      view?.asOf === undefined
+        ? await this.#each<ReadProperties>(linkedText(links), asked, { ids })
+        : await this.#each<ReadProperties>(linkedAsOfText(links), asked, { ids, asOf: neo4j.int(view.asOf) });
+    return ids.map((_, i) => (found[i] ?? []).map(decodeRow).sort((a, b) => compareText(a.id, b.id)));
+  }
+
+  async walk(asked: port.WalkAsked): Promise<port.Walk> {
+    return walk(this.#question(), asked);
+  }
+
+  async list(
+    kind: RecordKindName,
+    after: port.ListPosition | undefined,
+    limit: number,
+  ): Promise<readonly port.Listed[]> {
+    const given = { kind, sort: after?.sort ?? '', id: after?.id ?? '', limit: neo4j.int(limit) };
+    return (await this.#question()<[string, string]>(cypher.list, given)).map(([sort, id]) => ({ sort, id }));
+  }
+
+  async count(kind: RecordKindName): Promise<number> {
+    return (await this.#question()<[number]>(countText(kind)))[0]![0];
+  }
+
+  async search(asked: port.SearchAsked, signal?: AbortSignal): Promise<port.SearchFound> {
+    return this.#search.search(this.#question(signal), asked);
+  }
+
+  async byOrigin(origins: readonly Origin[]): Promise<readonly (port.OriginFound | undefined)[]> {
+    const found = await this.#each<[string, string]>(cypher.byOrigin, origins, keysAndSources(origins));
+    return found.map(([first]) => first && { id: first[0], digest: first[1] });
+  }
+
+  async byOriginKey(keys: readonly string[]): Promise<readonly (readonly (Origin & port.OriginFound)[])[]> {
+    const found = await this.#each<[string, string, string, string]>(cypher.byOriginKey, keys, { keys });
+    return found.map(rows => rows.map(([source, key, id, digest]) => ({ source, key, id, digest })));
+  }
+
+  async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {
+    const found = await this.#each<[string, string]>(cypher.originsOf, ids, { ids });
+    return found.map(rows => rows.map(([source, key]) => ({ source, key })));
+  }
+
+  async windowGroups(filter: port.EditionFilter, signal?: AbortSignal): Promise<port.WindowGroups> {
+    return this.#reach.groups(this.#question(signal), filter);
+  }
+
+  async editionsInWindows(
+    buckets: readonly (readonly port.WindowKey[])[],
+    filter: port.EditionFilter,
+    after: string | undefined,
+    limit: number,
+    signal?: AbortSignal,
+  ): Promise<readonly (readonly string[])[]> {
+    const ask = this.#question(signal);
+    this.#checkOpen(signal);
+    const windows = buckets.map(bucket => bucket.map(encodeWindow));
+    return this.#reach.inWindows(ask, windows, filter, after, limit);
+  }
+
+  async editionsByTitle(
+    filter: port.EditionFilter,
+    after: port.ListPosition | undefined,
+    limit: number,
+    signal?: AbortSignal,
+  ): Promise<readonly port.EditionWithWindow[]> {
+    return this.#reach.byTitle(this.#question(signal), filter, after, limit);
+  }
+
+  async versions(id: string): Promise<readonly Stamped<AnyRow>[]> {
+    const rows = await this.#question()<[ReadProperties]>(cypher.versions, { id });
+    return rows.map(([properties]) => decodeRow(properties));
+  }
+
+  async changeSets(numbers: readonly number[]): Promise<readonly (port.ChangeSet | undefined)[]> {
+    const given = { numbers: numbers.map(number => neo4j.int(number)) };
+    const found = await this.#each<ChangeSetRow>(cypher.changeSets, numbers, given);
+    return found.map(([row]) => row && decodeChangeSet(row));
+  }
+
+  async lastChangeSet(): Promise<number> {
+    return (await this.#question()<[number]>(cypher.lastChangeSet))[0]![0];
+  }
+
+  async changesAfter(number: number, limit: number): Promise<readonly port.WrittenChange[]> {
+    return changesAfter(this.#question(), number, limit);
+  }
+
+  async scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]> {
+    const given = { after: after ?? '', limit: neo4j.int(limit) };
+    const rows = await this.#question()<[ReadProperties]>(cypher.scan, given);
+    return rows.map(([properties]) => decodeRow(properties));
+  }
+
+  async windowsOf(ids: readonly string[]): Promise<readonly (port.EditionWindow | undefined)[]> {
+    return this.#reach.windowsOf(this.#question(), ids);
+  }
+
+  async sortKeysOf(ids: readonly string[]): Promise<readonly (string | undefined)[]> {
+    const found = await this.#each<string | null>(cypher.sortKeysOf, ids, { ids });
+    return found.map(([sort]) => sort ?? undefined);
+  }
+
+  async datedDaysOf(ids: readonly string[]): Promise<readonly (DayRange | undefined)[]> {
+    const found = await this.#each<[number, number]>(cypher.datedDaysOf, ids, { ids });
+    return found.map(([days]) => days && decodeDays(days));
+  }
+
+  async awaited(origins: readonly Origin[]): Promise<readonly (readonly port.AwaitedLink[])[]> {
+    const found = await this.#each<[string, string]>(cypher.awaited, origins, keysAndSources(origins));
+    return found.map((links, i) => links.map(([claim, role]) => decodeAwaited(origins[i]!, claim, role)));
+  }
+
+  async checkpoint(intake: string): Promise<port.Checkpoint | undefined> {
+    const [found] = await this.#question()<[number, string]>(cypher.checkpoint, { intake });
+    return found && { records: found[0], report: JSON.parse(found[1]) as unknown };
+  }
+
+  async originsAfter(after: Origin | undefined, limit: number): Promise<readonly (Origin & port.OriginFound)[]> {
+    const rows = await this.#question()<[string, string, string, string]>(cypher.originsAfter, stretch(after, limit));
+    return rows.map(([key, source, id, digest]) => ({ source, key, id, digest }));
+  }
+
+  async awaitedAfter(after: Origin | undefined, limit: number): Promise<readonly port.AwaitedLink[]> {
+    const rows = await this.#question()<[string, string, string, string]>(cypher.awaitedAfter, stretch(after, limit));
+    return rows.map(([key, source, claim, role]) => decodeAwaited({ source, key }, claim, role));
+  }
+
+  async checkpointsAfter(after: string | undefined, limit: number): Promise<readonly port.NamedCheckpoint[]> {
+    const given = { after: after ?? '', isFirst: after === undefined, limit: neo4j.int(limit) };
+    const rows = await this.#question()<[string, number, string]>(cypher.checkpointsAfter, given);
+    return rows.map(([intake, records, report]) => ({ intake, records, report: JSON.parse(report) as unknown }));
+  }
+
+  async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
+    const written = writtenBatch(batch);
+    if (batch.after !== undefined) await batch.after;
+    if (this.#closing !== undefined) throw closedError();
+    return { changeSet: await this.#writer.write(written) };
+  }
+
+  async facts(): Promise<port.StoreFacts> {
+    const [found] = await this.#question()<[number, number, number, number]>(cypher.facts);
+    const [schema, foldVersion, records, claims] = found!;
+    return { engine: 'Neo4j', schema, foldVersion, records, claims, bytes: 0 };
+  }
+
+  close(): Promise<void> {
+    this.#closing ??= this.#writer.idle().then(() => this.#connection.close());
+    return this.#closing;
+  }
+
+  #question(signal?: AbortSignal): Ask {
+    this.#checkOpen(signal);
+    return this.#connection.question(this.#limit, signal);
+  }
+
+  #checkOpen(signal?: AbortSignal): void {
+    if (this.#closing !== undefined) throw closedError();
+    signal?.throwIfAborted();
+  }
+
+  /** Asks for a list that answers what it finds for each place in the list; nothing is asked for none. */
+  async #each<T>(text: string, list: readonly unknown[], values: Values): Promise<readonly (readonly T[])[]> {
+    const ask = this.#question();
+    const found: T[][] = list.map(() => []);
+    if (list.length === 0) return found;
+    for (const [at, row] of await ask<[number, T]>(text, values)) found[at]!.push(row);
+    return found;
+  }
+}
+
+/** The server keeps count of the nodes of each label. */
+function countText(kind: RecordKindName): string {
+  return `RETURN COUNT { MATCH (:${kind}) }`;
+}
+
+function keysAndSources(origins: readonly Origin[]): Values {
+  return { keys: origins.map(({ key }) => key), sources: origins.map(({ source }) => source) };
+}
+
+function stretch(after: Origin | undefined, limit: number): Values {
+  const isFirst = after === undefined;
+  return { isFirst, key: after?.key ?? '', source: after?.source ?? '', limit: neo4j.int(limit) };
+}
+
+function decodeAwaited({ source, key }: Origin, claim: string, role: string): port.AwaitedLink {
+  return { origin: { source, key }, claim: JSON.parse(claim) as AnyRow, role };
+}
+
+function decodeDays([first, last]: readonly [first: number, last: number]): DayRange {
+  return { ...(first === -openDay ? {} : { lo: first }), ...(last === openDay ? {} : { hi: last }) };
+}

@@ -1,0 +1,180 @@
+import neo4j from 'neo4j-driver';
+import { type RecordKindName, recordKindNames } from '../../domain/model/kinds.ts';
+import { openDay } from '../../domain/reach/open-day.ts';
+import { compareText } from '../../domain/text/compare.ts';
+import {
+  type MatchClass,
+  matchClasses,
+  type SearchAsked,
+  type SearchFilter,
+  type SearchFound,
+  type SearchHit,
+  type SearchPosition,
+  type SearchText,
+} from '../graph-store.ts';
+import type { Ask, Values } from './connection.ts';
+import { type Condition, searchConditions } from './search-conditions.ts';
+import { searchCypher } from './search-statements.ts';
+import { allWords, begunWords, ofKinds, quoted, someWords } from './search-words.ts';
+import { kindWord, widest } from './written-batch.ts';
+
+type FoundRow = [id: string, kind: RecordKindName, sort: string];
+
+/** How to find what passes a filter. */
+interface Plan {
+  readonly kinds: readonly RecordKindName[];
+  /** All that pass some of the conditions; absent: they are many, and looked at one by one. */
+  readonly ids: readonly string[] | undefined;
+  /** Conditions yet to be passed. */
+  readonly left: readonly Condition[];
+  readonly values: Values;
+}
+
+/** What a page still has room for, from after a position to before an end. */
+interface Stretch {
+  readonly sort: string;
+  readonly id: string;
+  readonly end: string;
+  readonly room: number;
+}
+
+/** Greater than every text: Unicode keeps this character for no use. */
+const last = '\u{10ffff}';
+
+/** Searches, a page at a time: a class is looked at when those before it do not fill the page. */
+export class SearchReader {
+  readonly #gathered: number;
+
+  /** @param gathered so many records that pass a condition are gathered before words are looked for */
+  constructor(gathered = 5000) {
+    this.#gathered = gathered;
+  }
+
+  async search(ask: Ask, { text, filter, after, limit, cap }: SearchAsked): Promise<SearchFound> {
+    const plan = await this.#plan(ask, filter);
+    const room = limit + 1;
+    if (plan.ids?.length === 0) return { hits: [], more: false, cut: false };
+    if (text === undefined) {
+      const rows = await inOrder(ask, plan, { sort: after?.sort ?? '', id: after?.id ?? '', end: last, room });
+      return answerOf(rows.map(withClass(undefined)), limit, false);
+    }
+    const hits = isNamed(after?.match) ? await named(ask, plan, text.whole, after, room) : [];
+    let cut = false;
+    for (const match of matchClasses.filter(each => !isNamed(each))) {
+      if (hits.length >= room) break;
+      if (after?.match !== undefined && matchClasses.indexOf(match) < matchClasses.indexOf(after.match)) continue;
+      const query = await wordQuery(ask, match, text);
+      const found = query === undefined ? [] : await byWords(ask, plan, query, text.whole, cap + 1);
+      cut ||= found.length > cap;
+      const ordered = found.slice(0, cap).map(withClass(match)).sort(bySortAndId);
+      const rest = match === after?.match ? ordered.filter(hit => bySortAndId(hit, after) > 0) : ordered;
+      hits.push(...rest.slice(0, room - hits.length));
+    }
+    return answerOf(hits, limit, cut);
+  }
+
+  async #plan(ask: Ask, filter: SearchFilter): Promise<Plan> {
+    const kinds = filter.kinds === undefined || filter.kinds.length === 0 ? recordKindNames : filter.kinds;
+    const values = await filterValues(ask, filter);
+    const conditions = searchConditions.filter(condition => filter[condition] !== undefined);
+    const gathered = await Promise.all(conditions.map(condition => this.#gather(ask, condition, kinds, values)));
+    const few = conditions.flatMap((condition, i) => {
+      const ids = gathered[i]!;
+      return ids.length > this.#gathered ? [] : [{ condition, ids }];
+    });
+    const [one, ...others] = few.map(({ ids }) => new Set(ids));
+    return {
+      kinds,
+      ids: one && [...one].filter(id => others.every(ids => ids.has(id))),
+      left: conditions.filter(condition => !few.some(each => each.condition === condition)),
+      values,
+    };
+  }
+
+  async #gather(
+    ask: Ask,
+    condition: Condition,
+    kinds: readonly RecordKindName[],
+    values: Values,
+  ): Promise<readonly string[]> {
+    const given = { ...values, kinds, most: neo4j.int(this.#gathered + 1) };
+    return (await ask<[string]>(searchCypher.gather(condition), given)).map(([id]) => id);
+  }
+}
+
+async function filterValues(ask: Ask, { days, place, subject }: SearchFilter): Promise<Values> {
+  const values: Record<string, unknown> = {};
+  if (subject !== undefined) values['subject'] = subject;
+  if (days !== undefined) {
+    const first = days.lo ?? -openDay;
+    values['firstDay'] = neo4j.int(first);
+    values['lastDay'] = neo4j.int(days.hi ?? openDay);
+    values['starts'] = Array.from({ length: widest + 1 }, (_, spread) => neo4j.int(first - 2 ** spread));
+  }
+  if (place !== undefined) {
+    const places = (await ask<[string]>(searchCypher.placesWithin, { place })).flat();
+    values['places'] = places;
+    values['workshops'] = (await ask<[string]>(searchCypher.workshopsAt, { places })).flat();
+  }
+  return values;
+}
+
+/** The whole name comes before those that begin with it: the two classes are one stretch of the order. */
+async function named(
+  ask: Ask,
+  plan: Plan,
+  whole: string,
+  after: SearchPosition | undefined,
+  room: number,
+): Promise<SearchHit[]> {
+  const isWithin =
+    after !== undefined &&
+    (after.match === 'BEGINNING'
+      ? compareText(after.sort, whole) > 0
+      : after.match === 'WHOLE' && after.sort === whole);
+  const from = isWithin ? { sort: after.sort, id: after.id } : { sort: whole, id: after === undefined ? '' : last };
+  const rows = await inOrder(ask, plan, { ...from, end: `${whole}${last}`, room });
+  return rows.map(row => withClass(row[2] === whole ? 'WHOLE' : 'BEGINNING')(row));
+}
+
+/** Records that pass by (sort, id). */
+function inOrder(ask: Ask, { kinds, ids, left, values }: Plan, { room, ...stretch }: Stretch): Promise<FoundRow[]> {
+  const text = ids === undefined ? searchCypher.inOrder(left) : searchCypher.inOrderOfIds(left);
+  return ask(text, { ...values, ...stretch, kinds, ids, room: neo4j.int(room) });
+}
+
+/** Records that pass and that words find, those that came first, but for those named so. */
+function byWords(ask: Ask, plan: Plan, words: string, whole: string, room: number): Promise<FoundRow[]> {
+  const { kinds, ids, left, values } = plan;
+  const query = kinds.length === recordKindNames.length ? words : ofKinds(words, kinds.map(kindWord));
+  const given = { ...values, query, whole, ids, room: neo4j.int(room) };
+  return ask(searchCypher.byWords(left, ids !== undefined), given);
+}
+
+/** Undefined where there can be nothing in a class. */
+async function wordQuery(ask: Ask, match: MatchClass, { tokens, few }: SearchText): Promise<string | undefined> {
+  if (match === 'WORDS') return allWords(tokens);
+  if (match === 'PREFIX') return begunWords(tokens);
+  if (tokens.length === 1) return undefined;
+  const given = { queries: tokens.map(quoted), most: neo4j.int(few + 1) };
+  const counts = new Map(await ask<[string, number]>(searchCypher.countUpTo, given));
+  const some = tokens.filter(token => (counts.get(quoted(token)) ?? 0) <= few);
+  return some.length === 0 ? undefined : someWords(some, tokens);
+}
+
+/** Found by its name; so is what no place is given for. */
+function isNamed(match: MatchClass | undefined): boolean {
+  return match === undefined || match === 'WHOLE' || match === 'BEGINNING';
+}
+
+function withClass(match: MatchClass | undefined): (row: FoundRow) => SearchHit {
+  return ([id, kind, sort]) => ({ id, kind, ...(match === undefined ? {} : { match }), sort });
+}
+
+function answerOf(hits: readonly SearchHit[], limit: number, cut: boolean): SearchFound {
+  return { hits: hits.slice(0, limit), more: hits.length > limit, cut };
+}
+
+function bySortAndId(a: SearchHit, b: SearchPosition): number {
+  return compareText(a.sort, b.sort) || compareText(a.id, b.id);
+}

@@ -1,0 +1,61 @@
+import { counted } from './reach-statements.ts';
+import { type Condition, passes, ways } from './search-conditions.ts';
+
+const row = 'n.id, n.kind, n._sort';
+
+/** Statements of searches, those with conditions by which these are. */
+export const searchCypher = {
+  /** Ids of a place and of all places within it. */
+  placesWithin: `
+MATCH (:Row {id: $place})<-[:PLACE_WITHIN*0..]-(p:Place)
+RETURN DISTINCT p.id`,
+
+  /** Ids of workshops that stayed at one of some places. */
+  workshopsAt: `
+UNWIND $places AS id
+MATCH (:Row {id: id})<-[:STAY_WHERE]-(c)-[:STAY_WHO]->(w:Workshop) WHERE ${counted('c')}
+RETURN DISTINCT w.id`,
+
+  /** Ids of records that pass a condition, at most so many. */
+  gather: (condition: Condition): string => `
+CALL () {
+  ${ways[condition].join('\n  UNION\n  ')}
+}
+WITH DISTINCT n WHERE n.kind IN $kinds
+RETURN n.id LIMIT $most`,
+
+  /** Records of some kinds by (sort, id), from after a position to before an end, so many of each kind. */
+  inOrder: (conditions: readonly Condition[]): string => `
+UNWIND $kinds AS kind
+CALL (kind) {
+  MATCH (n:Record) WHERE n.kind = kind AND n._sort = $sort AND n._sort < $end AND n.id > $id${and(conditions)}
+  RETURN n ORDER BY n.kind, n._sort, n.id LIMIT $room
+  UNION ALL
+  MATCH (n:Record) WHERE n.kind = kind AND n._sort > $sort AND n._sort < $end${and(conditions)}
+  RETURN n ORDER BY n.kind, n._sort, n.id LIMIT $room
+}
+RETURN ${row} ORDER BY n._sort, n.id LIMIT $room`,
+
+  /** The same, among a list of records. */
+  inOrderOfIds: (conditions: readonly Condition[]): string => `
+UNWIND $ids AS id
+MATCH (n:Record {id: id})
+WHERE (n._sort > $sort OR (n._sort = $sort AND n.id > $id)) AND n._sort < $end${and(conditions)}
+RETURN ${row} ORDER BY n._sort, n.id LIMIT $room`,
+
+  /** Records that a query of words finds, in the order in which they came, but for those named so. */
+  byWords: (conditions: readonly Condition[], amongIds: boolean): string => `
+CALL db.index.fulltext.queryNodes('record_words', $query) YIELD node AS n
+WHERE NOT n._sort STARTS WITH $whole${amongIds ? ' AND n.id IN $ids' : ''}${and(conditions)}
+RETURN ${row} ORDER BY n._number LIMIT $room`,
+
+  /** How many records each of some queries finds, counted up to a number. */
+  countUpTo: `
+UNWIND $queries AS query
+CALL db.index.fulltext.queryNodes('record_words', query, {limit: $most}) YIELD node
+RETURN query, count(*)`,
+} as const;
+
+function and(conditions: readonly Condition[]): string {
+  return conditions.map(condition => ` AND ${passes[condition]}`).join('');
+}

@@ -1,0 +1,110 @@
+import neo4j, { type Integer } from 'neo4j-driver';
+import type { DayRange } from '../../domain/dates/day-bounds.ts';
+import { type ClaimStep, claimSteps, type WalkStep } from '../../domain/descent/walk-steps.ts';
+import { counts } from '../../domain/model/counted.ts';
+import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
+import type { AnyClaim } from '../../domain/model/row.ts';
+import { openDay } from '../../domain/reach/open-day.ts';
+import type { PutRow, WriteBatch } from '../graph-store.ts';
+import { encodeEditionWindow, type WrittenWindow } from '../window-codec.ts';
+import { encodeFields, type Properties, type Value } from './row-codec.ts';
+
+/** A batch on its way to the server: nothing in it is shared with who gave it. */
+export interface WrittenBatch {
+  readonly changeSet: { readonly moment: string; readonly who: string; readonly why: string; readonly batch?: string };
+  readonly put: readonly WrittenRow[];
+  /** Each edition once. */
+  readonly windows: ReadonlyMap<string, WrittenWindow>;
+  /** Each key of a source once. */
+  readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
+  readonly await: readonly (readonly [key: string, source: string, claim: string, role: string])[];
+  readonly arrived: readonly (readonly [key: string, source: string])[];
+  readonly recount: boolean;
+  readonly checkpoint: { readonly intake: string; readonly records: Integer; readonly report: string } | undefined;
+}
+
+export interface WrittenRow {
+  readonly id: string;
+  readonly kind: KindName;
+  readonly isNew: boolean;
+  readonly fields: Properties;
+  /** Properties derived from the row; null: it has none. */
+  readonly derived: Properties;
+}
+
+/** A step that is derived from a row now: between two records, by a claim, or for a detail by the part itself. */
+export type DerivedStep = readonly [from: string, to: string, by: string];
+
+export function writtenBatch(batch: WriteBatch): WrittenBatch {
+  const { moment, who, why, batch: run } = batch.changeSet;
+  const { checkpoint } = batch;
+  return {
+    changeSet: { moment, who, why, ...(run === undefined ? {} : { batch: run }) },
+    put: batch.put.map(writtenRow),
+    windows: new Map((batch.windows ?? []).map(window => [window.edition, encodeEditionWindow(window)])),
+    origins: [
+      ...new Map(
+        (batch.origins ?? []).map(({ key, source, id, digest }) => [
+          JSON.stringify([key, source]),
+          [key, source, id, digest] as const,
+        ]),
+      ).values(),
+    ],
+    await: (batch.await ?? []).map(({ origin, claim, role }) => [
+      origin.key,
+      origin.source,
+      JSON.stringify(claim),
+      role,
+    ]),
+    arrived: (batch.arrived ?? []).map(({ key, source }) => [key, source]),
+    recount: batch.recount === true,
+    checkpoint: checkpoint && {
+      intake: checkpoint.intake,
+      records: neo4j.int(checkpoint.records),
+      report: JSON.stringify(checkpoint.report),
+    },
+  };
+}
+
+/** What a walk crosses because of a row, if anything. */
+export function stepOf(id: string, kind: KindName, fields: Readonly<Record<string, Value>>): DerivedStep | undefined {
+  if (kind === 'Detail') return [id, fields['of'] as string, id];
+  if (!Object.hasOwn(claimSteps, kind) || !counts(fields as unknown as AnyClaim)) return undefined;
+  const { copy, source } = claimSteps[kind as ClaimStep];
+  return [fields[copy] as string, fields[source] as string, id];
+}
+
+export function isStepKind(kind: KindName): kind is WalkStep {
+  return kind === 'Detail' || Object.hasOwn(claimSteps, kind);
+}
+
+function writtenRow({ row, isNew, sort, tokens, days }: PutRow): WrittenRow {
+  const { id, kind } = row;
+  const words = isRecordKind(kind) ? { _sort: sort ?? '', _words: [...(tokens ?? []), kindWord(kind)].join(' ') } : {};
+  return {
+    id,
+    kind,
+    isNew: isNew === true,
+    fields: encodeFields(row),
+    derived: { ...words, ...(kind === 'Dating' ? daysOf(days) : {}) },
+  };
+}
+
+/** Word by which the records of a kind are found together; no folded token has such a sign. */
+export function kindWord(kind: KindName): string {
+  return `_${kind}`;
+}
+
+function daysOf(days: DayRange | undefined): Properties {
+  if (days === undefined) return { _spread: null, _firstDay: null, _lastDay: null };
+  const [first, last] = [days.lo ?? -openDay, days.hi ?? openDay];
+  return { _spread: neo4j.int(spreadOf(first, last)), _firstDay: neo4j.int(first), _lastDay: neo4j.int(last) };
+}
+
+/** Number of binary digits of the days from the first to the last. */
+function spreadOf(first: number, last: number): number {
+  return 32 - Math.clz32(last - first);
+}
+
+/** Greatest spread there can be. */
+export const widest = spreadOf(-openDay, openDay);

@@ -47,9 +47,14 @@ export function transferText({ begunAfter, from, to, seconds }: TransferReport):
       sort =>
         `${name(sort).padEnd(width)}  ${column(shown(from[sort]))}  ${shown(to[sort])}${differing.has(sort) ? '  differ' : ''}`,
     ),
-    differing.size === 0 ? 'Both agree.' : `${n(differing.size)} differ.`,
+    verdict(differing.size),
     '',
   ].join('\n');
+}
+
+function verdict(differing: number): string {
+  if (differing === 0) return 'Both agree.';
+  return differing === 1 ? '1 sort differs.' : `${n(differing)} sorts differ.`;
 }
 
 function column(text: string): string {

@@ -36,6 +36,10 @@ export function saysHistory(text: string): boolean {
 function parsed({ text, fault, number }: Line, file: string): HistoryLine {
   const place = { file, record: number };
   if (fault !== undefined) throw invalid(fault);
+  if (number === 1 && !saysHistory(text))
+    throw invalid(
+      `expected a first line with "graphFile": "${historyFormat}", came "${text.slice(0, 60)}" (a graph file without history is taken by platestemma intake graph)`,
+    );
   let value: unknown;
   try {
     value = JSON.parse(text);

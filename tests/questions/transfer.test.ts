@@ -1,82 +1,19 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { AnyRow, ClaimOf } from '../../src/domain/model/row.ts';
-import { applyChanges } from '../../src/questions/apply-changes.ts';
-import { askStore } from '../../src/questions/ask-store.ts';
+import type { AnyRow } from '../../src/domain/model/row.ts';
 import { checkStore } from '../../src/questions/check-store.ts';
 import { historyOf } from '../../src/questions/history-of.ts';
 import { differingSorts } from '../../src/questions/history-sums.ts';
 import { sumsOfStore, transferInto } from '../../src/questions/transfer.ts';
 import { checkedGraphStore } from '../../src/store/checked-graph-store.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
-import { demoStore, engines } from '../support/demo-store.ts';
+import { engines } from '../support/demo-store.ts';
+import { answersOf, changeSetOf, editedStore } from '../support/edited-store.ts';
 import { faultyStore } from '../support/faulty-store.ts';
 import { copyStore, historyOfStore, takeFile } from '../support/histories.ts';
 import { memoryStore } from '../support/memory-store.ts';
 import type { Fault } from '../support/store-faults/fault.ts';
-import { batchOf, copying, plate, walkFrom, work } from '../support/store-rows.ts';
+import { batchOf, plate, work } from '../support/store-rows.ts';
 import { testWorld } from '../support/test-world.ts';
-
-const changeSet = (why: string, batch?: string) => ({
-  moment: '2026-02-01T00:00:00.000Z',
-  who: 'Ada',
-  why,
-  ...(batch === undefined ? {} : { batch }),
-});
-
-/** The demo world, then edited: a claim withdrawn, a date changed twice, a plate added, and what intakes leave behind. */
-async function editedStore(engine: keyof typeof engines): Promise<GraphStore> {
-  const store = await demoStore(engine);
-  const edit = async (id: string, fields: object, why: string) => {
-    const { since: _since, until: _until, ...row } = (await store.rows([id]))[0]!;
-    await applyChanges(store, {
-      rows: [{ ...row, ...fields } as AnyRow],
-      added: new Set(),
-      changeSet: changeSet(why),
-    });
-  };
-  await edit('copying-mezzotint-drawing', { standing: 'WITHDRAWN', withdrawnBecause: 'the rope' }, 'looked again');
-  await edit('dating-views-leipzig-1779', { date: '1778' }, 'a second look at the imprint');
-  await edit('dating-views-leipzig-1779', { date: '1779?' }, 'and a third');
-  const added = [plate('lost'), copying('lost', 'plate-of-lost', 'plate-pilot-mezzotint')];
-  const origin = { source: 'DLC', key: '7' };
-  await applyChanges(store, {
-    rows: added,
-    added: new Set(added.map(({ id }) => id)),
-    changeSet: changeSet('a plate', 'run-7'),
-    origins: [{ ...origin, id: 'plate-of-lost', digest: 'd1' }],
-    await: [waiting('b'), waiting('a')],
-    checkpoint: {
-      intake: 'marcxml-1',
-      records: 3,
-      report: { taken: 2, batch: 'run-7', remarks: { 9: 'x', a: [null] } },
-    },
-  });
-  return store;
-}
-
-function waiting(name: string) {
-  const claim = { id: `copying-of-${name}`, kind: 'Copying', copy: 'plate-of-lost' } as ClaimOf<'Copying'>;
-  return { origin: { source: 'DLC', key: '8' }, claim, role: 'source' };
-}
-
-/** Everything that a reader can be told, as text. */
-async function answersOf(store: GraphStore): Promise<readonly string[]> {
-  const questions = askStore(store);
-  const of = 'motif-table-fish-market';
-  const answers: unknown[] = [
-    await questions.search({ text: 'shore', page: { first: 50 } }),
-    await questions.reach({ piece: 'piece-shore-dish', page: { first: 50 } }),
-    await questions.lineage({ of }),
-    await store.windowsOf(['edition-views-leipzig-1779']),
-    await store.datedDaysOf(['dating-views-leipzig-1779']),
-    await store.awaited([{ source: 'DLC', key: '8' }]),
-    await store.checkpoint('marcxml-1'),
-  ];
-  for (let asOf = 1; asOf <= (await store.lastChangeSet()); asOf++) {
-    answers.push(await store.walk(walkFrom([of], { view: { asOf } })));
-  }
-  return answers.map(answer => JSON.stringify(answer));
-}
 
 describe('a whole graph goes from store to store and file to file', () => {
   let source: GraphStore;
@@ -224,7 +161,7 @@ describe('a store that holds something else is refused, and stays as it was', ()
 
   test('one that holds the transfer of another source', async () => {
     const other = memoryStore();
-    await other.write(batchOf([work('birds')], { changeSet: { ...changeSet('other'), who: 'Eve' } }));
+    await other.write(batchOf([work('birds')], { changeSet: { ...changeSetOf('other'), who: 'Eve' } }));
     const target = memoryStore();
     await copyStore(other, target);
     await refused(

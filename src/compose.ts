@@ -6,6 +6,8 @@ import type { Config } from './config.ts';
 import { askStore } from './questions/ask-store.ts';
 import type { World } from './questions/ports.ts';
 import { checkedGraphStore } from './store/checked-graph-store.ts';
+import type { GraphStore } from './store/graph-store.ts';
+import { isServerAddress, readAddress } from './store/neo4j/address.ts';
 import { openSqliteStore } from './store/sqlite/open.ts';
 import { claimServing } from './store/sqlite/serve-lock.ts';
 
@@ -23,17 +25,32 @@ export function systemWorld(): World {
   };
 }
 
-/** Opens a store in a file with all that can be asked of it. */
+/** Opens a store, in a file or kept by a server, with all that can be asked of it. */
 export async function openDesk(
-  file: string,
+  name: string,
   config: Config,
   options: { readonly create?: boolean } = {},
 ): Promise<Desk> {
-  if (options.create === true) await mkdir(dirname(file), { recursive: true });
-  const store = checkedGraphStore(
-    await openSqliteStore(file, { create: options.create === true, questionLimit: config.questionLimit }),
-  );
+  const store = checkedGraphStore(await openStore(name, config, options.create === true));
   return { store, questions: askStore(store) };
+}
+
+async function openStore(name: string, config: Config, create: boolean): Promise<GraphStore> {
+  const { questionLimit } = config;
+  if (isServerAddress(name)) {
+    // Loaded for a server alone: the driver takes as long to load as all else together.
+    const { openNeo4jStore } = await import('./store/neo4j/open.ts');
+    return openNeo4jStore(name, { create, questionLimit, password: config.storePassword });
+  }
+  if (create) await mkdir(dirname(name), { recursive: true });
+  return openSqliteStore(name, { create, questionLimit });
+}
+
+/** Any number of processes may serve what a server keeps; a file has one. */
+async function claim(name: string): Promise<() => void> {
+  if (isServerAddress(name)) return () => undefined;
+  await mkdir(dirname(name), { recursive: true });
+  return claimServing(name);
 }
 
 /** What the command line needs of the world. */
@@ -41,12 +58,9 @@ export function composeCli(config: Config, stopped: () => Promise<void>): CliCon
   return {
     process,
     world: systemWorld(),
-    claimServing: async file => {
-      await mkdir(dirname(file ?? config.store), { recursive: true });
-      return claimServing(file ?? config.store);
-    },
-    storePath: file => file ?? config.store,
-    openDesk: (file, options) => openDesk(file ?? config.store, config, options),
+    claimServing: name => claim(name ?? config.store),
+    storePath: (name = config.store) => (isServerAddress(name) ? readAddress(name).server : name),
+    openDesk: (name, options) => openDesk(name ?? config.store, config, options),
     serve: async (desk, options) => {
       // Loaded by who serves alone: it is a third of the program.
       const [{ createApi }, { serve }] = await Promise.all([import('./api/create-api.ts'), import('./api/serve.ts')]);

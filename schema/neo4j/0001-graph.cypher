@@ -7,9 +7,8 @@ CREATE CONSTRAINT store_application IF NOT EXISTS FOR (s:Store) REQUIRE s.applic
 // named after kind and role (IMPRINT_PLACE), with the change set they hold since. Derived properties begin with an underscore.
 CREATE CONSTRAINT row_id IF NOT EXISTS FOR (n:Row) REQUIRE n.id IS UNIQUE;
 
-// Versions valid from the change set _since; those before the newest, until the one before _until, are nodes Past.
-CREATE INDEX row_since IF NOT EXISTS FOR (n:Row) ON (n._since);
-CREATE INDEX past_since IF NOT EXISTS FOR (n:Past) ON (n._since);
+// Versions are valid from the change set _since; those before the newest, until the one before _until, are nodes Past, to which
+// the row leads by relationships PAST. _number says in which order rows came.
 
 // One node a change set: who wrote, when, why. "batch" names a run of an intake; "token" is that of the write, so that one
 // whose answer was lost is not made twice.

@@ -22,10 +22,8 @@ export async function changesAfter(ask: Ask, number: number, limit: number): Pro
     return put <= limit || i === 0;
   });
   if (taken.length === 0) return [];
-  const [first, last] = [taken[0]![0], taken.at(-1)![0]];
   const versions = await ask<[ReadProperties]>(cypher.versionsOfChanges, {
-    first: neo4j.int(first),
-    last: neo4j.int(last),
+    numbers: taken.map(([of]) => neo4j.int(of)),
   });
   const bySince = Map.groupBy(versions, ([properties]) => properties['_since'] as number);
   return taken.map(([of, moment, who, why, batch]) => ({

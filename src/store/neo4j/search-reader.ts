@@ -27,6 +27,7 @@ interface Plan {
   readonly ids: readonly string[] | undefined;
   /** Conditions yet to be passed. */
   readonly left: readonly Condition[];
+  /** Of the conditions left. */
   readonly values: Values;
 }
 
@@ -75,19 +76,16 @@ export class SearchReader {
 
   async #plan(ask: Ask, filter: SearchFilter): Promise<Plan> {
     const kinds = filter.kinds === undefined || filter.kinds.length === 0 ? recordKindNames : filter.kinds;
-    const values = await filterValues(ask, filter);
     const conditions = searchConditions.filter(condition => filter[condition] !== undefined);
-    const gathered = await Promise.all(conditions.map(condition => this.#gather(ask, condition, kinds, values)));
-    const few = conditions.flatMap((condition, i) => {
-      const ids = gathered[i]!;
-      return ids.length > this.#gathered ? [] : [{ condition, ids }];
-    });
-    const [one, ...others] = few.map(({ ids }) => new Set(ids));
+    const gathered = await Promise.all(conditions.map(condition => this.#gather(ask, condition, kinds, filter)));
+    const few = gathered.flatMap(({ ids }) => (ids.length > this.#gathered ? [] : [new Set(ids)]));
+    const many = gathered.filter(({ ids }) => ids.length > this.#gathered);
+    const [one, ...others] = few;
     return {
       kinds,
       ids: one && [...one].filter(id => others.every(ids => ids.has(id))),
-      left: conditions.filter(condition => !few.some(each => each.condition === condition)),
-      values,
+      left: many.map(({ condition }) => condition),
+      values: Object.assign({}, ...many.map(({ values }) => values)) as Values,
     };
   }
 
@@ -95,29 +93,36 @@ export class SearchReader {
     ask: Ask,
     condition: Condition,
     kinds: readonly RecordKindName[],
-    values: Values,
-  ): Promise<readonly string[]> {
+    filter: SearchFilter,
+  ): Promise<Gathered> {
+    const values = await conditionValues[condition](ask, filter);
     const given = { ...values, kinds, most: neo4j.int(this.#gathered + 1) };
-    return (await ask<[string]>(searchCypher.gather(condition), given)).map(([id]) => id);
+    const rows = await ask<[string]>(searchCypher.gather(condition), given);
+    return { condition, values, ids: rows.map(([id]) => id) };
   }
 }
 
-async function filterValues(ask: Ask, { days, place, subject }: SearchFilter): Promise<Values> {
-  const values: Record<string, unknown> = {};
-  if (subject !== undefined) values['subject'] = subject;
-  if (days !== undefined) {
-    const first = days.lo ?? -openDay;
-    values['firstDay'] = neo4j.int(first);
-    values['lastDay'] = neo4j.int(days.hi ?? openDay);
-    values['starts'] = Array.from({ length: widest + 1 }, (_, spread) => neo4j.int(first - 2 ** spread));
-  }
-  if (place !== undefined) {
-    const places = (await ask<[string]>(searchCypher.placesWithin, { place })).flat();
-    values['places'] = places;
-    values['workshops'] = (await ask<[string]>(searchCypher.workshopsAt, { places })).flat();
-  }
-  return values;
+/** What comes to pass a condition: all of it, or more than is gathered. */
+interface Gathered {
+  readonly condition: Condition;
+  readonly values: Values;
+  readonly ids: readonly string[];
 }
+
+/** Values of each condition. A statement is given its own alone: for others beside them the server would plan it again. */
+const conditionValues: Readonly<Record<Condition, (ask: Ask, filter: SearchFilter) => Promise<Values>>> = {
+  subject: async (_ask, { subject }) => ({ subject }),
+  days: async (_ask, { days }) => {
+    const [first, last] = [days?.lo ?? -openDay, days?.hi ?? openDay];
+    const starts = Array.from({ length: widest + 1 }, (_, spread) => neo4j.int(first - 2 ** spread));
+    return { firstDay: neo4j.int(first), lastDay: neo4j.int(last), starts };
+  },
+  place: async (ask, { place }) => {
+    const places = (await ask<[string]>(searchCypher.placesWithin, { place })).flat();
+    const workshops = (await ask<[string]>(searchCypher.workshopsAt, { places })).flat();
+    return { places, workshops };
+  },
+};
 
 /** The whole name comes before those that begin with it: the two classes are one stretch of the order. */
 async function named(
@@ -140,14 +145,14 @@ async function named(
 /** Records that pass by (sort, id). */
 function inOrder(ask: Ask, { kinds, ids, left, values }: Plan, { room, ...stretch }: Stretch): Promise<FoundRow[]> {
   const text = ids === undefined ? searchCypher.inOrder(left) : searchCypher.inOrderOfIds(left);
-  return ask(text, { ...values, ...stretch, kinds, ids, room: neo4j.int(room) });
+  return ask(text, { ...values, ...stretch, ...(ids === undefined ? { kinds } : { ids }), room: neo4j.int(room) });
 }
 
 /** Records that pass and that words find, those that came first, but for those named so. */
 function byWords(ask: Ask, plan: Plan, words: string, whole: string, room: number): Promise<FoundRow[]> {
   const { kinds, ids, left, values } = plan;
   const query = kinds.length === recordKindNames.length ? words : ofKinds(words, kinds.map(kindWord));
-  const given = { ...values, query, whole, ids, room: neo4j.int(room) };
+  const given = { ...values, query, whole, ...(ids === undefined ? {} : { ids }), room: neo4j.int(room) };
   return ask(searchCypher.byWords(left, ids !== undefined), given);
 }
 

@@ -28,11 +28,10 @@ RETURN n.id LIMIT $most`,
   inOrder: (conditions: readonly Condition[]): string => `
 UNWIND $kinds AS kind
 CALL (kind) {
-  MATCH (n:Record) WHERE n.kind = kind AND n._sort = $sort AND n._sort < $end AND n.id > $id${and(conditions)}
-  RETURN n ORDER BY n.kind, n._sort, n.id LIMIT $room
-  UNION ALL
-  MATCH (n:Record) WHERE n.kind = kind AND n._sort > $sort AND n._sort < $end${and(conditions)}
-  RETURN n ORDER BY n.kind, n._sort, n.id LIMIT $room
+  MATCH (n:Record) WHERE n.kind = kind AND n._sort >= $sort AND n._sort < $end
+  WITH n ORDER BY n.kind, n._sort, n.id
+  WHERE (n._sort > $sort OR n.id > $id)${and(conditions)}
+  RETURN n LIMIT $room
 }
 RETURN ${row} ORDER BY n._sort, n.id LIMIT $room`,
 

@@ -116,14 +116,18 @@ RETURN s.changeSet`,
   /** Change sets after a number, with how many versions each has put. */
   changesAfter: `
 MATCH (c:ChangeSet) WHERE c.number > $number
-RETURN c.number, c.moment, c.who, c.why, c.batch, c.rows ORDER BY c.number LIMIT $limit`,
+RETURN c.number, c.moment, c.who, c.why, c.batch, size(c.written) ORDER BY c.number LIMIT $limit`,
 
-  /** Versions of change sets from one number to another, in the order in which their rows came. */
+  /** Versions that some change sets put, in the order in which their rows came. */
   versionsOfChanges: `
-CALL () {
-  MATCH (v:Row) WHERE v._since >= $first AND v._since <= $last RETURN v
+UNWIND $numbers AS number
+MATCH (c:ChangeSet {number: number})
+UNWIND c.written AS id
+MATCH (n:Row {id: id})
+CALL (n, number) {
+  WITH n WHERE n._since = number RETURN n AS v
   UNION ALL
-  MATCH (v:Past) WHERE v._since >= $first AND v._since <= $last RETURN v
+  MATCH (n)-[:PAST]->(v) WHERE v._since = number RETURN v
 }
 RETURN properties(v) ORDER BY v._since, v._number`,
 } as const;

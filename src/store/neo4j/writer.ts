@@ -121,7 +121,7 @@ function putRows(
 ): Promise<unknown>[] {
   const number = neo4j.int(++state.changeSet);
   const making: Promise<unknown>[] = [
-    run(writeCypher.createChangeSet, { changeSet: { ...changeSet, number, token, rows: neo4j.int(put.length) } }),
+    run(writeCypher.createChangeSet, { changeSet: { ...changeSet, number, token, written: put.map(({ id }) => id) } }),
   ];
   const fresh = put.filter(({ id }) => !before.has(id));
   for (const [kind, rows] of Map.groupBy(fresh, row => row.kind)) {
@@ -208,7 +208,9 @@ function putRest(
   state: State,
 ): Promise<unknown>[] {
   const making: Promise<unknown>[] = [];
-  if (origins.length > 0) making.push(run(writeCypher.putOrigins, { origins }));
+  // The last one counts where a place is said twice.
+  const byPlace = new Map(origins.map(origin => [JSON.stringify(origin.slice(0, 2)), origin]));
+  if (byPlace.size > 0) making.push(run(writeCypher.putOrigins, { origins: [...byPlace.values()] }));
   if (arrived.length > 0) making.push(run(writeCypher.deleteAwaited, { origins: arrived }));
   if (awaited.length > 0) {
     const links = awaited.map(link => [...link, neo4j.int(++state.number)]);

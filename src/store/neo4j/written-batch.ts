@@ -15,7 +15,6 @@ export interface WrittenBatch {
   readonly put: readonly WrittenRow[];
   /** Each edition once. */
   readonly windows: ReadonlyMap<string, WrittenWindow>;
-  /** Each key of a source once. */
   readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
   readonly await: readonly (readonly [key: string, source: string, claim: string, role: string])[];
   readonly arrived: readonly (readonly [key: string, source: string])[];
@@ -42,14 +41,7 @@ export function writtenBatch(batch: WriteBatch): WrittenBatch {
     changeSet: { moment, who, why, ...(run === undefined ? {} : { batch: run }) },
     put: batch.put.map(writtenRow),
     windows: new Map((batch.windows ?? []).map(window => [window.edition, encodeEditionWindow(window)])),
-    origins: [
-      ...new Map(
-        (batch.origins ?? []).map(({ key, source, id, digest }) => [
-          JSON.stringify([key, source]),
-          [key, source, id, digest] as const,
-        ]),
-      ).values(),
-    ],
+    origins: (batch.origins ?? []).map(({ key, source, id, digest }) => [key, source, id, digest]),
     await: (batch.await ?? []).map(({ origin, claim, role }) => [
       origin.key,
       origin.source,

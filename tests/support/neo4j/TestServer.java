@@ -1,4 +1,5 @@
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Map;
 import org.neo4j.configuration.GraphDatabaseSettings;
 import org.neo4j.configuration.connectors.BoltConnector;
@@ -32,6 +33,8 @@ class TestServer {
         .setConfig(GraphDatabaseSettings.auth_enabled, true)
         .setConfig(GraphDatabaseSettings.pagecache_memory, ByteUnit.mebiBytes(256))
         .setConfig(GraphDatabaseSettings.preallocate_logical_logs, false)
+        // Stores of tests are emptied again and again: plans would be made anew each time.
+        .setConfig(GraphDatabaseSettings.cypher_min_replan_interval, Duration.ofDays(1))
         .build();
   }
 

@@ -50,7 +50,7 @@ async function isNewEnough(java: string): Promise<boolean> {
 }
 
 /** Folder of the artifacts, fetched once into the cache of the user; undefined if they cannot be had. */
-async function fetchJars(env: NodeJS.ProcessEnv): Promise<string | undefined> {
+export async function fetchJars(env: NodeJS.ProcessEnv): Promise<string | undefined> {
   const cache = join(env['XDG_CACHE_HOME'] ?? join(homedir(), '.cache'), 'platestemma', 'neo4j');
   const jars = join(cache, testedVersion);
   if (existsSync(jars)) return jars;
@@ -67,7 +67,7 @@ async function fetchJars(env: NodeJS.ProcessEnv): Promise<string | undefined> {
   return existsSync(jars) ? jars : undefined;
 }
 
-async function freePort(): Promise<number> {
+export async function freePort(): Promise<number> {
   const probe = createServer().listen(0, '127.0.0.1');
   await once(probe, 'listening');
   const address = probe.address();

@@ -32,8 +32,12 @@ export async function transferInto(
   onProgress: OnProgress = () => undefined,
 ): Promise<Transferred> {
   const run = new Transfer(store, await beginningOf(store), onProgress);
-  for await (const part of parts) await run.take(part);
-  return run.finish();
+  try {
+    for await (const part of parts) await run.take(part);
+    return await run.finish();
+  } finally {
+    await run.settled();
+  }
 }
 
 /** What there is of each sort in a history. */
@@ -89,6 +93,11 @@ class Transfer {
     await this.#writeRest();
     await this.#store.write({ ...noChange, checkpoint: markAfter(this.#last, true) });
     return { begunAfter: this.#begun, sums: this.#tally.sums() };
+  }
+
+  /** When nothing is being written any more: whoever starts again finds all that was. */
+  async settled(): Promise<void> {
+    await this.#before.written.catch(() => undefined);
   }
 
   async #takeChange(change: WrittenChange): Promise<void> {

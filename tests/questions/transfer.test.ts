@@ -110,6 +110,28 @@ describe('a transfer that was broken off', () => {
     expect([...begun]).toEqual([0, 1, 2, 3, 4, 5]);
   });
 
+  test('has written what it began to write when it says that it was broken off', async () => {
+    const source = await editedStore('memory');
+    const target = memoryStore();
+    const slow = faultyStore(target, {
+      fault: 'it takes its time',
+      spoil: s => ({
+        write: async batch => {
+          await new Promise(resolve => setTimeout(resolve, 20));
+          return s.write(batch);
+        },
+      }),
+    });
+    const broken = (async function* () {
+      for await (const part of historyOf(source)) {
+        if (part.part === 'changeSet' && part.changeSet.number === 3) throw new Error('broken off');
+        yield part;
+      }
+    })();
+    await expect(transferInto(slow, broken)).rejects.toThrow('broken off');
+    expect(await target.lastChangeSet()).toBe(2);
+  });
+
   test('is done when it is started again at its end, and goes on when the source has grown', async () => {
     const source = await editedStore('memory');
     const target = memoryStore();

@@ -5,7 +5,8 @@ type Told = readonly [code: ErrorCode, message: string, retriable: boolean];
 
 const refused: Told = ['STORE_UNREACHABLE', 'the server does not take the name or password it was given', false];
 const gone: Told = ['STORE_UNREACHABLE', 'the server cannot be reached', true];
-const readOnly: Told = ['STORE_READ_ONLY', 'the server takes no changes', false];
+/** A member of a cluster that leads no more: another does, or will. */
+const readOnly: Told = ['STORE_READ_ONLY', 'the server takes no changes', true];
 const tooLong: Told = ['STORE_TIMEOUT', 'the question took longer than its limit and was ended', true];
 
 /**

@@ -1,0 +1,53 @@
+import { Neo4jError } from 'neo4j-driver';
+import { describe, expect, test } from 'vitest';
+import { PlatestemmaError } from '../../../src/errors.ts';
+import { neo4jError } from '../../../src/store/neo4j/neo4j-error.ts';
+
+function told(code: string, message = 'words of the server'): unknown {
+  return neo4jError(
+    new Neo4jError(message, code, '50N42', '', { OPERATION: '', OPERATION_CODE: '0', CURRENT_SCHEMA: '/' }),
+    'neo4j://db.example',
+  );
+}
+
+describe('errors of the server and the driver', () => {
+  test.each([
+    ['Neo.ClientError.Security.Unauthorized', 'STORE_UNREACHABLE', false],
+    ['Neo.ClientError.Security.AuthenticationRateLimit', 'STORE_UNREACHABLE', false],
+    ['Neo.ClientError.Security.Forbidden', 'STORE_READ_ONLY', false],
+    ['Neo.ClientError.Database.DatabaseNotFound', 'STORE_UNREACHABLE', false],
+    ['Neo.ClientError.Cluster.NotALeader', 'STORE_READ_ONLY', true],
+    ['Neo.ClientError.General.ForbiddenOnReadOnlyDatabase', 'STORE_READ_ONLY', true],
+    ['Neo.TransientError.Transaction.DeadlockDetected', 'STORE_BUSY', true],
+    ['Neo.TransientError.Transaction.LockAcquisitionTimeout', 'STORE_BUSY', true],
+    ['Neo.TransientError.General.DatabaseUnavailable', 'STORE_UNREACHABLE', true],
+    ['Neo.ClientError.Transaction.TransactionTimedOutClientConfiguration', 'STORE_TIMEOUT', true],
+    ['Neo.ClientError.Transaction.Terminated', 'STORE_TIMEOUT', true],
+    ['ServiceUnavailable', 'STORE_UNREACHABLE', true],
+    ['SessionExpired', 'STORE_UNREACHABLE', true],
+  ])('%s is %s', (code, ours, retriable) => {
+    expect(told(code)).toMatchObject({ code: ours, retriable });
+  });
+
+  test('a full disk and a pool without a free connection are told by their words', () => {
+    expect(told('Neo.DatabaseError.Transaction.TransactionCommitFailed', 'No space left on device')).toMatchObject({
+      code: 'STORE_FULL',
+    });
+    expect(
+      told('N/A', 'Connection acquisition timed out in 5000 ms. Pool status: Active conn count = 16'),
+    ).toMatchObject({
+      code: 'STORE_BUSY',
+      retriable: true,
+    });
+  });
+
+  test('any other is a fault of ours, with the words of the server', () => {
+    const error = told('Neo.ClientError.Statement.SyntaxError', "Invalid input 'MATHC'");
+    expect(error).toMatchObject({ code: 'BROKEN_PROMISE', message: expect.stringContaining("Invalid input 'MATHC'") });
+  });
+
+  test('what is none of theirs passes', () => {
+    const error = new PlatestemmaError('NOT_FOUND', 'x');
+    expect(neo4jError(error, '')).toBe(error);
+  });
+});

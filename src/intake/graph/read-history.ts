@@ -7,12 +7,15 @@ import { type Line, lines } from './lines.ts';
 /** Longest line of a history, in bytes: reports of intakes name thousands of problems. */
 const longestLine = 64 * 1024 * 1024;
 
+/** Most characters of the versions of one change set, which are held at once: that of an intake has about a million. */
+const largestChange = 64 * 1024 * 1024;
+
 /**
  * Reads a graph file with history: JSON Lines in UTF-8. A change set is held until its last version has come; nothing else
  * is. The last part is the end. What names exist, and whether the sums of the end are right, is not looked at.
  * @param file named where a line is refused
  * @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH, DATE_UNREADABLE at the first line that is not as it must be, with the
- *   number of the line; INPUT_INVALID for a file that is cut off
+ *   number of the line; INPUT_INVALID for a file that is cut off, and for a change set that is too large to be held
  */
 export async function* readHistory(
   input: AsyncIterable<Uint8Array>,
@@ -22,7 +25,7 @@ export async function* readHistory(
   let last = 0;
   for await (const line of lines(input, longestLine)) {
     last = line.number;
-    const part = atLine(file, line.number, () => reading.take(parsed(line, file)));
+    const part = atLine(file, line.number, () => reading.take(parsed(line, file), line.text.length));
     if (part !== undefined) yield part;
   }
   atLine(file, last + 1, () => reading.close());
@@ -67,6 +70,8 @@ interface Coming {
   readonly put: Stamped<AnyRow>[];
   readonly ids: Set<string>;
   readonly rows: number;
+  /** Characters of the lines that have come. */
+  characters: number;
 }
 
 /** What may come next, and what has come of the change set that is open. */
@@ -76,10 +81,10 @@ class HistoryReading {
   #coming: Coming | undefined;
 
   /** @returns the part that is whole with this line */
-  take(line: HistoryLine): HistoryPart | HistoryEnd | undefined {
+  take(line: HistoryLine, characters: number): HistoryPart | HistoryEnd | undefined {
     if (this.#stage === 'nothing') return this.#begin(line);
     if (this.#stage === 'end') throw expected('no line after the end', line);
-    if (this.#coming !== undefined) return this.#takeVersion(this.#coming, line);
+    if (this.#coming !== undefined) return this.#takeVersion(this.#coming, line, characters);
     switch (line.sort) {
       case 'changeSet':
         return this.#open(line);
@@ -121,10 +126,11 @@ class HistoryReading {
       throw invalid(`expected change set ${this.#changeSet + 1}, came ${changeSet.number}`);
     this.#changeSet = changeSet.number;
     const put: Stamped<AnyRow>[] = [];
-    this.#coming = { part: { part: 'changeSet', changeSet, put }, put, ids: new Set(), rows };
+    this.#coming = { part: { part: 'changeSet', changeSet, put }, put, ids: new Set(), rows, characters: 0 };
   }
 
-  #takeVersion({ part, put, ids, rows }: Coming, line: HistoryLine): HistoryPart | undefined {
+  #takeVersion(coming: Coming, line: HistoryLine, characters: number): HistoryPart | undefined {
+    const { part, put, ids, rows } = coming;
     const { number } = part.changeSet;
     if (line.sort !== 'version')
       throw expected(`${rows - put.length} more of the ${rows} versions that change set ${number} put`, line);
@@ -133,6 +139,9 @@ class HistoryReading {
     if (row.until !== undefined && row.until <= number)
       throw invalid(`${row.id}, field until: expected more than ${number}, came ${row.until}`);
     if (ids.has(row.id)) throw invalid(`expected each row once in a change set, came "${row.id}" twice`);
+    coming.characters += characters;
+    if (coming.characters > largestChange)
+      throw invalid(`expected a change set of at most ${largestChange} characters, came more`);
     ids.add(row.id);
     put.push(row);
     if (put.length < rows) return undefined;

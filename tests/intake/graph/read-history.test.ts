@@ -206,6 +206,23 @@ describe('a file that is not as it must be is refused, with the line and the rea
   });
 });
 
+test('a change set without end is refused before it is too large to be held', async () => {
+  const note = 'x'.repeat(4_000_000);
+  const endless = (async function* () {
+    yield Buffer.from(`${head}\n${change(1, 1e9)}\n`);
+    for (let i = 0; i < 40; i++)
+      yield Buffer.from(`{"id":"work-a-${i}","kind":"Work","since":1,"notes":["${note}"]}\n`);
+  })();
+  await expect(
+    (async () => {
+      for await (const _ of readHistory(endless, 'f.jsonl'));
+    })(),
+  ).rejects.toMatchObject({
+    code: 'INPUT_INVALID',
+    message: 'f.jsonl, line 19: expected a change set of at most 67108864 characters, came more',
+  });
+});
+
 test('a graph file of rows as they are now is none with a history, and the other way round', async () => {
   await expect(read(['{"id":"work-a-b","kind":"Work"}'])).rejects.toMatchObject({
     message: expect.stringMatching(

@@ -11,8 +11,9 @@ export interface WindowRuns {
   readonly starts: Int32Array;
   readonly byStart: RunOrder;
   readonly byLast: RunOrder;
-  /** Places of the windows that are judged by themselves. */
+  /** Places of the windows that are judged by themselves, in order; and the same to look up. */
   readonly apart: readonly number[];
+  readonly isApart: ReadonlySet<number>;
 }
 
 export interface RunOrder {
@@ -33,7 +34,8 @@ export async function makeRuns(
   breath: Breath,
 ): Promise<WindowRuns> {
   const alone = apart.filter(isApart);
-  const { distinct, starts, places } = byKey(keys, new Set(alone));
+  const without = new Set(alone);
+  const { distinct, starts, places } = byKey(keys, without);
   const order = async (dayOf: (at: number) => number): Promise<RunOrder> => {
     const ordered = places.slice();
     for (let run = 0; run < distinct.length; run++) {
@@ -48,6 +50,7 @@ export async function makeRuns(
     byStart: await order(startOf),
     byLast: await order(at => columns.last[at]!),
     apart: alone,
+    isApart: without,
   };
 }
 

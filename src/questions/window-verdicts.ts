@@ -74,7 +74,6 @@ export async function windowVerdicts(
     if (breath.isDue()) await breath.take();
   }
   return prepared.map(({ columns, keyed, runs }) => {
-    const isAlone = new Set(runs.apart);
     const alone = (at: number) => (keyed[at]! < 0 ? contradicted : singles.verdict(columns, at));
     return {
       ...{ columns, runs, every, some, alone, plain: cuts.plain },
@@ -86,7 +85,7 @@ export async function windowVerdicts(
       },
       room: (at, verdict) => {
         if (verdict === contradicted) return open;
-        if (isAlone.has(at)) return singles.room(columns, at, reachVerdicts[verdict]!);
+        if (runs.isApart.has(at)) return singles.room(columns, at, reachVerdicts[verdict]!);
         const key = keyed[at]!;
         const start = columns.first[at]! - ahead[columns.dateClass[at]!]!;
         if (!cuts.plain) return roomByWays(cuts, profiles.limits(key), verdict, start, columns.last[at]!);

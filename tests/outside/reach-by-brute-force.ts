@@ -80,11 +80,12 @@ export class BruteForce {
     let days: readonly Span[] = [[-Infinity, Infinity]];
     for (const [group, members] of groups) {
       if (this.#openGroups.has(group)) continue;
-      const allowed = members.flatMap(({ date, basis }) =>
+      const each = members.flatMap(({ date, basis }) =>
         edtfBounds(date!, defaultSlack).parts.map(
           ({ lo = -Infinity, hi = Infinity }): Span => [basis === 'IMPRINT' ? lo - ahead : lo, hi],
         ),
       );
+      const allowed = joined(each);
       days = days.flatMap(([a, b]) => allowed.map(([c, d]): Span => [Math.max(a, c), Math.min(b, d)]));
       days = days.filter(([lo, hi]) => lo <= hi);
     }
@@ -121,6 +122,17 @@ export class BruteForce {
     this.#lags.set(name, lag);
     return lag;
   }
+}
+
+/** The same days, those that touch as one: 1779 or 1780 to 1789 is no more than 1779 to 1789. */
+function joined(spans: readonly Span[]): readonly Span[] {
+  const one: [number, number][] = [];
+  for (const [lo, hi] of spans.toSorted(([a], [b]) => a - b)) {
+    const last = one.at(-1);
+    if (last !== undefined && lo <= last[1] + 1) last[1] = Math.max(last[1], hi);
+    else one.push([lo, hi]);
+  }
+  return one;
 }
 
 /** First and last day; infinite where open. */

@@ -38,7 +38,8 @@ describe.each(['memory', 'SQLite'] as const)('the days of publication of an edit
     const changeSet = { moment: '2026-02-01T00:00:00.000Z', who: 'Ada', why: 'narrower years' };
     const convention = slackOfYears(2);
     await applyChanges(store, { rows: [convention], added: new Set([convention.id]), changeSet });
-    expect((await checkStore(store, testWorld(), { rebuild: true })).faults).toMatchObject([{ id: edition }]);
+    const { faults } = await checkStore(store, testWorld(), { rebuild: true });
+    expect(faults.map(({ id }) => id)).toEqual(['dating-views-leipzig-1779', edition]);
     expect(await store.windowsOf([edition])).toEqual(days('1777-01-01', '1781-12-31'));
 
     await applyChanges(store, { rows: [{ ...convention, value: 3, version: 3 }], added: new Set(), changeSet });

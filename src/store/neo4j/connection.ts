@@ -1,5 +1,6 @@
 import neo4j, { type Driver, type ManagedTransaction, type Session } from 'neo4j-driver';
-import { closedError, neo4jError, timeout } from './neo4j-error.ts';
+import { PlatestemmaError } from '../../errors.ts';
+import { busy, closedError, neo4jError, timeout } from './neo4j-error.ts';
 
 export type Row = readonly unknown[];
 
@@ -10,6 +11,12 @@ export type Ask = <R extends Row>(text: string, values?: Values) => Promise<R[]>
 
 /** Waiting times before a question is asked again, in milliseconds: at first, and at most. */
 const [firstPause, longestPause] = [50, 2000];
+
+/**
+ * How long the server works at a change, in milliseconds, and others who write wait for it: one whose maker is gone without a
+ * word holds them up no longer.
+ */
+const longestChange = 120_000;
 
 /** What talks to the server: questions that end at their limit, changes that are tried again, each seeing those before it. */
 export class Connection {
@@ -48,9 +55,10 @@ export class Connection {
   async write<T>(work: (run: Ask) => Promise<T>): Promise<T> {
     const session = this.#session('WRITE');
     try {
-      return await session.executeWrite(transaction => work(runIn(transaction)));
+      return await session.executeWrite(transaction => work(runIn(transaction)), { timeout: longestChange });
     } catch (error) {
-      throw neo4jError(error, this.#server);
+      const known = neo4jError(error, this.#server);
+      throw known instanceof PlatestemmaError && known.code === 'STORE_TIMEOUT' ? busy(this.#server, error) : known;
     } finally {
       await session.close();
     }

@@ -66,6 +66,12 @@ export function timeout(): PlatestemmaError {
   return new PlatestemmaError(code, message, { retriable });
 }
 
+/** Of a change that waited for others until it was ended. */
+export function busy(server: string, cause: unknown): PlatestemmaError {
+  const message = `another process is writing to the store; it was waited for and did not finish (${server})`;
+  return new PlatestemmaError('STORE_BUSY', message, { cause, retriable: true });
+}
+
 export function closedError(): PlatestemmaError {
   return new PlatestemmaError('STORE_UNREACHABLE', 'the store has been closed');
 }

@@ -97,10 +97,12 @@ RETURN i, id`,
 
   byTitle: (traits: boolean): string => `
 CALL () {
-  MATCH (e:Record) WHERE e.kind = 'Edition' AND e._sort = $sort AND e.id > $id AND ${passes(traits)}
+  MATCH (e:Record) USING INDEX e:Record(kind, _sort, id)
+  WHERE e.kind = 'Edition' AND e._sort = $sort AND e.id > $id AND ${passes(traits)}
   RETURN e ORDER BY e.kind, e._sort, e.id LIMIT $limit
   UNION ALL
-  MATCH (e:Record) WHERE e.kind = 'Edition' AND e._sort > $sort AND ${passes(traits)}
+  MATCH (e:Record) USING INDEX e:Record(kind, _sort, id)
+  WHERE e.kind = 'Edition' AND e._sort > $sort AND e.id > '' AND ${passes(traits)}
   RETURN e ORDER BY e.kind, e._sort, e.id LIMIT $limit
 }
 RETURN e._sort, e.id, e._window, e._traits ORDER BY e._sort, e.id LIMIT $limit`,

@@ -28,7 +28,8 @@ RETURN n.id LIMIT $most`,
   inOrder: (conditions: readonly Condition[]): string => `
 UNWIND $kinds AS kind
 CALL (kind) {
-  MATCH (n:Record) WHERE n.kind = kind AND n._sort >= $sort AND n._sort < $end
+  MATCH (n:Record) USING INDEX n:Record(kind, _sort, id)
+  WHERE n.kind = kind AND n._sort >= $sort AND n._sort < $end AND n.id > ''
   WITH n ORDER BY n.kind, n._sort, n.id
   WHERE (n._sort > $sort OR n.id > $id)${and(conditions)}
   RETURN n LIMIT $room
@@ -38,7 +39,7 @@ RETURN ${row} ORDER BY n._sort, n.id LIMIT $room`,
   /** The same, among a list of records. */
   inOrderOfIds: (conditions: readonly Condition[]): string => `
 UNWIND $ids AS id
-MATCH (n:Record {id: id})
+MATCH (n:Row {id: id})
 WHERE (n._sort > $sort OR (n._sort = $sort AND n.id > $id)) AND n._sort < $end${and(conditions)}
 RETURN ${row} ORDER BY n._sort, n.id LIMIT $room`,
 

@@ -46,10 +46,12 @@ RETURN properties(n) ORDER BY n.id LIMIT $limit`,
 
   list: `
 CALL () {
-  MATCH (n:Record) WHERE n.kind = $kind AND n._sort = $sort AND n.id > $id
+  MATCH (n:Record) USING INDEX n:Record(kind, _sort, id)
+  WHERE n.kind = $kind AND n._sort = $sort AND n.id > $id
   RETURN n._sort AS sort, n.id AS id ORDER BY n.kind, n._sort, n.id LIMIT $limit
   UNION ALL
-  MATCH (n:Record) WHERE n.kind = $kind AND n._sort > $sort
+  MATCH (n:Record) USING INDEX n:Record(kind, _sort, id)
+  WHERE n.kind = $kind AND n._sort > $sort AND n.id > ''
   RETURN n._sort AS sort, n.id AS id ORDER BY n.kind, n._sort, n.id LIMIT $limit
 }
 RETURN sort, id ORDER BY sort, id LIMIT $limit`,
@@ -71,7 +73,9 @@ RETURN i, [n.id, o.digest]`,
 
   byOriginKey: `
 UNWIND range(0, size($keys) - 1) AS i
-MATCH (o:Origin)-[:ORIGIN_OF]->(n) WHERE o.key = $keys[i]
+MATCH (o:Origin) USING INDEX o:Origin(key, source)
+WHERE o.key = $keys[i] AND o.source >= ''
+MATCH (o)-[:ORIGIN_OF]->(n)
 RETURN i, [o.source, o.key, n.id, o.digest] ORDER BY i, o.source`,
 
   originsOf: `
@@ -80,7 +84,8 @@ MATCH (:Row {id: $ids[i]})<-[:ORIGIN_OF]-(o)
 RETURN i, [o.source, o.key] ORDER BY i, o.source, o.key`,
 
   originsAfter: `
-MATCH (o:Origin) WHERE o.key >= $key AND ($isFirst OR o.key > $key OR o.source > $source)
+MATCH (o:Origin) USING INDEX o:Origin(key, source)
+WHERE o.key >= $key AND o.source >= '' AND ($isFirst OR o.key > $key OR o.source > $source)
 WITH o ORDER BY o.key, o.source LIMIT $limit
 MATCH (o)-[:ORIGIN_OF]->(n)
 RETURN o.key, o.source, n.id, o.digest ORDER BY o.key, o.source`,
@@ -91,7 +96,8 @@ MATCH (a:Awaited {key: $keys[i], source: $sources[i]})
 RETURN i, [a.claim, a.role] ORDER BY i, a.number`,
 
   awaitedAfter: `
-MATCH (a:Awaited) WHERE a.key >= $key AND ($isFirst OR a.key > $key OR a.source > $source)
+MATCH (a:Awaited) USING INDEX a:Awaited(key, source)
+WHERE a.key >= $key AND a.source >= '' AND ($isFirst OR a.key > $key OR a.source > $source)
 WITH DISTINCT a.key AS key, a.source AS source ORDER BY key, source LIMIT $limit
 MATCH (a:Awaited {key: key, source: source})
 RETURN key, source, a.claim, a.role ORDER BY key, source, a.number`,

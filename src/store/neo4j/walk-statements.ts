@@ -17,7 +17,7 @@ export function reachedText(steps: readonly WalkStep[], side: WalkSide, depth: n
   const path = side === 'SOURCES' ? `-[r:${types}*0..${depth}]->` : `<-[r:${types}*0..${depth}]-`;
   return `
 UNWIND $from AS id
-MATCH (p:Record {id: id})
+MATCH (p:Row {id: id}) WHERE p:Record
 CALL (p) { MATCH (p)${path}(q) RETURN q, min(size(r)) AS d }
 WITH q, min(d) AS depth ORDER BY depth, q.id LIMIT $limit
 RETURN properties(q), depth,
@@ -28,7 +28,7 @@ RETURN properties(q), depth,
 /** Records among some ids that are there in a view. */
 export const beginningText = `
 UNWIND $from AS id
-MATCH (n:Record {id: id})
+MATCH (n:Row {id: id}) WHERE n:Record
 ${versionAsOf('n')}
 RETURN DISTINCT n.id`;
 

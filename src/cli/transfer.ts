@@ -7,6 +7,8 @@ import { historyOf } from '../questions/history-of.ts';
 import { beforeEnd, type FileSums, sumsInFile, sumsOfFile } from '../questions/history-of-file.ts';
 import { countOf, differingSorts } from '../questions/history-sums.ts';
 import { type OnProgress, sumsOf, sumsOfStore, transferInto } from '../questions/transfer.ts';
+import { refuseUnfinished } from '../questions/transfer-mark.ts';
+import type { GraphStore } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
 import { writeWhole } from './export.ts';
 import { commonFlags } from './flags.ts';
@@ -73,12 +75,21 @@ function isFile(name: string): boolean {
 /** A graph file is read to its end before anything is written: one that is cut off or wrong leaves no trace. */
 async function openSource(context: CliContext, from: string): Promise<Source> {
   if (!isFile(from)) {
-    const { store } = await context.openDesk(from);
-    const changeSets = await store.lastChangeSet();
-    return { parts: () => historyOf(store), changeSets, close: () => store.close() };
+    return sourceOf((await context.openDesk(from)).store);
   }
   const sums = await sumsOfFile(read(from), from);
   return { parts: () => beforeEnd(read(from)), changeSets: countOf(sums, 'changeSet'), close: async () => undefined };
+}
+
+async function sourceOf(store: GraphStore): Promise<Source> {
+  try {
+    await refuseUnfinished(store);
+    const changeSets = await store.lastChangeSet();
+    return { parts: () => historyOf(store), changeSets, close: () => store.close() };
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
 }
 
 async function intoStore(context: CliContext, source: Source, to: string): Promise<Done> {

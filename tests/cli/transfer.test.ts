@@ -2,8 +2,11 @@ import { appendFileSync, existsSync, readdirSync, readFileSync, writeFileSync } 
 import { dirname, join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { HistoryTally } from '../../src/output/graph-file/history-lines.ts';
+import { markAfter } from '../../src/questions/transfer-mark.ts';
+import { openSqliteStore } from '../../src/store/sqlite/open.ts';
 import { demoFiles } from '../support/demo-store.ts';
 import { jsonOf, runCli } from '../support/run-cli.ts';
+import { batchOf, plate } from '../support/store-rows.ts';
 import { temporaryStore } from '../support/temporary-store.ts';
 
 let store: string;
@@ -90,7 +93,7 @@ describe('what is there already', () => {
   });
 });
 
-describe('a file that is not whole leaves no trace of itself', () => {
+describe('a source that is not whole leaves no trace of itself', () => {
   const changed = (change: (text: string) => string): string => {
     const made = newFile();
     writeFileSync(made, change(readFileSync(file, 'utf8')));
@@ -121,6 +124,17 @@ describe('a file that is not whole leaves no trace of itself', () => {
     await refused(
       changed(text => text.replace('Amstelodami', 'Amstelodamum')),
       /^INPUT_INVALID: \S+, lines of Place: expected 5-[0-9a-f]{32}, as its end says, came 5-[0-9a-f]{32}\n$/,
+    );
+  });
+
+  test('a store that a transfer has not come to the end of', async () => {
+    const from = temporaryStore();
+    const half = await openSqliteStore(from, { create: true });
+    await half.write(batchOf([plate('a')], { checkpoint: markAfter(1) }));
+    await half.close();
+    await refused(
+      from,
+      /^SOURCE_REFUSED: expected a store that is whole, came one that a transfer has filled up to change set 1: start/,
     );
   });
 

@@ -14,6 +14,8 @@ export interface Neo4jOptions {
   readonly questionLimit?: number;
   /** Most connections at once; 16 if absent. */
   readonly connections?: number;
+  /** So many records that pass a condition of a search are few: see SearchReader. */
+  readonly gathered?: number;
 }
 
 /** How long a connection is waited for, whether it is to be made or to come free, in milliseconds. */
@@ -44,7 +46,7 @@ export async function openNeo4jStore(store: string, options: Neo4jOptions = {}):
   const connection = new Connection(driver, server, database);
   try {
     await migrate(connection, server, options.create === true, questionLimit);
-    return new Neo4jStore(connection, questionLimit);
+    return new Neo4jStore(connection, questionLimit, options.gathered);
   } catch (error) {
     await connection.close();
     throw error;

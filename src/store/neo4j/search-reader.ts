@@ -15,7 +15,7 @@ import {
 import type { Ask, Values } from './connection.ts';
 import { type Condition, searchConditions } from './search-conditions.ts';
 import { searchCypher } from './search-statements.ts';
-import { allWords, begunWords, ofKinds, quoted, someWords } from './search-words.ts';
+import { allWords, begunWords, luceneText, partsOfWords, quoted, someWords, type WordQuery } from './search-words.ts';
 import { kindWord, widest } from './written-batch.ts';
 
 type FoundRow = [id: string, kind: RecordKindName, sort: string];
@@ -23,12 +23,14 @@ type FoundRow = [id: string, kind: RecordKindName, sort: string];
 /** How to find what passes a filter. */
 interface Plan {
   readonly kinds: readonly RecordKindName[];
-  /** All that pass some of the conditions; absent: they are many, and looked at one by one. */
-  readonly ids: readonly string[] | undefined;
-  /** Conditions yet to be passed. */
+  /** Condition that few records pass, which are gathered; absent: there is none. */
+  readonly gather: Condition | undefined;
+  /** Conditions for which records are looked at one by one. */
   readonly left: readonly Condition[];
-  /** Of the conditions left. */
+  /** Of all conditions. */
   readonly values: Values;
+  /** No record passes one of the conditions. */
+  readonly isEmpty: boolean;
 }
 
 /** What a page still has room for, from after a position to before an end. */
@@ -46,7 +48,7 @@ const last = '\u{10ffff}';
 export class SearchReader {
   readonly #gathered: number;
 
-  /** @param gathered so many records that pass a condition are gathered before words are looked for */
+  /** @param gathered so many records that pass a condition are few: they are gathered, and looked at for all else */
   constructor(gathered = 5000) {
     this.#gathered = gathered;
   }
@@ -54,7 +56,7 @@ export class SearchReader {
   async search(ask: Ask, { text, filter, after, limit, cap }: SearchAsked): Promise<SearchFound> {
     const plan = await this.#plan(ask, filter);
     const room = limit + 1;
-    if (plan.ids?.length === 0) return { hits: [], more: false, cut: false };
+    if (plan.isEmpty) return { hits: [], more: false, cut: false };
     if (text === undefined) {
       const rows = await inOrder(ask, plan, { sort: after?.sort ?? '', id: after?.id ?? '', end: last, room });
       return answerOf(rows.map(withClass(undefined)), limit, false);
@@ -77,36 +79,36 @@ export class SearchReader {
   async #plan(ask: Ask, filter: SearchFilter): Promise<Plan> {
     const kinds = filter.kinds === undefined || filter.kinds.length === 0 ? recordKindNames : filter.kinds;
     const conditions = searchConditions.filter(condition => filter[condition] !== undefined);
-    const gathered = await Promise.all(conditions.map(condition => this.#gather(ask, condition, kinds, filter)));
-    const few = gathered.flatMap(({ ids }) => (ids.length > this.#gathered ? [] : [new Set(ids)]));
-    const many = gathered.filter(({ ids }) => ids.length > this.#gathered);
-    const [one, ...others] = few;
+    const counted = await Promise.all(conditions.map(condition => this.#count(ask, condition, kinds, filter)));
+    const fewest = counted.toSorted((a, b) => a.count - b.count)[0];
+    const gather = fewest !== undefined && fewest.count <= this.#gathered ? fewest.condition : undefined;
     return {
       kinds,
-      ids: one && [...one].filter(id => others.every(ids => ids.has(id))),
-      left: many.map(({ condition }) => condition),
-      values: Object.assign({}, ...many.map(({ values }) => values)) as Values,
+      gather,
+      left: conditions.filter(condition => condition !== gather),
+      values: Object.assign({}, ...counted.map(({ values }) => values)) as Values,
+      isEmpty: fewest?.count === 0,
     };
   }
 
-  async #gather(
+  /** How many records come to pass a condition, counted until they are many. */
+  async #count(
     ask: Ask,
     condition: Condition,
     kinds: readonly RecordKindName[],
     filter: SearchFilter,
-  ): Promise<Gathered> {
+  ): Promise<Counted> {
     const values = await conditionValues[condition](ask, filter);
     const given = { ...values, kinds, most: neo4j.int(this.#gathered + 1) };
-    const rows = await ask<[string]>(searchCypher.gather(condition), given);
-    return { condition, values, ids: rows.map(([id]) => id) };
+    const [found] = await ask<[number]>(searchCypher.passing(condition), given);
+    return { condition, values, count: found![0] };
   }
 }
 
-/** What comes to pass a condition: all of it, or more than is gathered. */
-interface Gathered {
+interface Counted {
   readonly condition: Condition;
   readonly values: Values;
-  readonly ids: readonly string[];
+  readonly count: number;
 }
 
 /** Values of each condition. A statement is given its own alone: for others beside them the server would plan it again. */
@@ -143,21 +145,24 @@ async function named(
 }
 
 /** Records that pass by (sort, id). */
-function inOrder(ask: Ask, { kinds, ids, left, values }: Plan, { room, ...stretch }: Stretch): Promise<FoundRow[]> {
-  const text = ids === undefined ? searchCypher.inOrder(left) : searchCypher.inOrderOfIds(left);
-  return ask(text, { ...values, ...stretch, ...(ids === undefined ? { kinds } : { ids }), room: neo4j.int(room) });
+function inOrder(ask: Ask, { kinds, gather, left, values }: Plan, { room, ...stretch }: Stretch): Promise<FoundRow[]> {
+  const text = gather === undefined ? searchCypher.inOrder(left) : searchCypher.inOrderOfGathered(gather, left);
+  return ask(text, { ...values, ...stretch, kinds, room: neo4j.int(room) });
 }
 
 /** Records that pass and that words find, those that came first, but for those named so. */
-function byWords(ask: Ask, plan: Plan, words: string, whole: string, room: number): Promise<FoundRow[]> {
-  const { kinds, ids, left, values } = plan;
-  const query = kinds.length === recordKindNames.length ? words : ofKinds(words, kinds.map(kindWord));
-  const given = { ...values, query, whole, ...(ids === undefined ? {} : { ids }), room: neo4j.int(room) };
-  return ask(searchCypher.byWords(left, ids !== undefined), given);
+function byWords(ask: Ask, plan: Plan, words: WordQuery, whole: string, room: number): Promise<FoundRow[]> {
+  const { kinds, gather, left, values } = plan;
+  const given = { ...values, whole, room: neo4j.int(room) };
+  if (gather !== undefined) {
+    return ask(searchCypher.byWordsOfGathered(gather, left), { ...given, kinds, ...partsOfWords(words) });
+  }
+  const kindWords = kinds.length === recordKindNames.length ? [] : kinds.map(kindWord);
+  return ask(searchCypher.byWords(left), { ...given, query: luceneText(words, kindWords) });
 }
 
 /** Undefined where there can be nothing in a class. */
-async function wordQuery(ask: Ask, match: MatchClass, { tokens, few }: SearchText): Promise<string | undefined> {
+async function wordQuery(ask: Ask, match: MatchClass, { tokens, few }: SearchText): Promise<WordQuery | undefined> {
   if (match === 'WORDS') return allWords(tokens);
   if (match === 'PREFIX') return begunWords(tokens);
   if (tokens.length === 1) return undefined;

@@ -16,13 +16,11 @@ UNWIND $places AS id
 MATCH (:Row {id: id})<-[:STAY_WHERE]-(c)-[:STAY_WHO]->(w:Workshop) WHERE ${counted('c')}
 RETURN DISTINCT w.id`,
 
-  /** Ids of records that pass a condition, at most so many. */
-  gather: (condition: Condition): string => `
-CALL () {
-  ${ways[condition].join('\n  UNION\n  ')}
-}
-WITH DISTINCT n WHERE n.kind IN $kinds
-RETURN n.id LIMIT $most`,
+  /** How many records of some kinds pass a condition, counted up to a number. */
+  passing: (condition: Condition): string => `
+${gathered(condition)}
+WITH n LIMIT $most
+RETURN count(n)`,
 
   /** Records of some kinds by (sort, id), from after a position to before an end, so many of each kind. */
   inOrder: (conditions: readonly Condition[]): string => `
@@ -36,17 +34,23 @@ CALL (kind) {
 }
 RETURN ${row} ORDER BY n._sort, n.id LIMIT $room`,
 
-  /** The same, among a list of records. */
-  inOrderOfIds: (conditions: readonly Condition[]): string => `
-UNWIND $ids AS id
-MATCH (n:Row {id: id})
-WHERE (n._sort > $sort OR (n._sort = $sort AND n.id > $id)) AND n._sort < $end${and(conditions)}
+  /** The same, where few pass a condition: they are gathered, and looked at for the others. */
+  inOrderOfGathered: (gather: Condition, conditions: readonly Condition[]): string => `
+${gathered(gather)} AND n._sort >= $sort AND n._sort < $end AND (n._sort > $sort OR n.id > $id)${and(conditions)}
 RETURN ${row} ORDER BY n._sort, n.id LIMIT $room`,
 
   /** Records that a query of words finds, in the order in which they came, but for those named so. */
-  byWords: (conditions: readonly Condition[], amongIds: boolean): string => `
+  byWords: (conditions: readonly Condition[]): string => `
 CALL db.index.fulltext.queryNodes('record_words', $query) YIELD node AS n
-WHERE NOT n._sort STARTS WITH $whole${amongIds ? ' AND n.id IN $ids' : ''}${and(conditions)}
+WHERE NOT n._sort STARTS WITH $whole${and(conditions)}
+RETURN ${row} ORDER BY n._number LIMIT $room`,
+
+  /** The same, where few pass a condition: they are gathered, and their words looked at. */
+  byWordsOfGathered: (gather: Condition, conditions: readonly Condition[]): string => `
+${gathered(gather)} AND NOT n._sort STARTS WITH $whole
+  AND all(word IN $all WHERE n._words CONTAINS word)
+  AND any(word IN $some WHERE n._words CONTAINS word)
+  AND NOT all(word IN $not WHERE n._words CONTAINS word)${and(conditions)}
 RETURN ${row} ORDER BY n._number LIMIT $room`,
 
   /** How many records each of some queries finds, counted up to a number. */
@@ -55,6 +59,14 @@ UNWIND $queries AS query
 CALL db.index.fulltext.queryNodes('record_words', query, {limit: $most}) YIELD node
 RETURN query, count(*)`,
 } as const;
+
+/** Records n of some kinds that pass a condition, each once. */
+function gathered(condition: Condition): string {
+  return `CALL () {
+  ${ways[condition].join('\n  UNION\n  ')}
+}
+WITH DISTINCT n WHERE n.kind IN $kinds`;
+}
 
 function and(conditions: readonly Condition[]): string {
   return conditions.map(condition => ` AND ${passes[condition]}`).join('');

@@ -8,6 +8,7 @@ import { openDay } from '../../domain/reach/open-day.ts';
 import type { PutRow, WriteBatch } from '../graph-store.ts';
 import { encodeEditionWindow, type WrittenWindow } from '../window-codec.ts';
 import { encodeFields, type Properties, type Value } from './row-codec.ts';
+import { wordsText } from './search-words.ts';
 
 /** A batch on its way to the server: nothing in it is shared with who gave it. */
 export interface WrittenBatch {
@@ -72,7 +73,7 @@ export function isStepKind(kind: KindName): kind is WalkStep {
 
 function writtenRow({ row, isNew, sort, tokens, days }: PutRow): WrittenRow {
   const { id, kind } = row;
-  const words = isRecordKind(kind) ? { _sort: sort ?? '', _words: [...(tokens ?? []), kindWord(kind)].join(' ') } : {};
+  const words = isRecordKind(kind) ? { _sort: sort ?? '', _words: wordsText([...(tokens ?? []), kindWord(kind)]) } : {};
   return {
     id,
     kind,

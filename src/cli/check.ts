@@ -1,5 +1,7 @@
 import { buildCommand } from '@stricli/core';
+import { howMany } from '../domain/text/how-many.ts';
 import { checkStore, type StoreFault } from '../questions/check-store.ts';
+import type { StoreFacts } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
 import { printJson, withDesk } from './with-desk.ts';
@@ -41,7 +43,7 @@ export const check = buildCommand<CheckFlags, [], CliContext>({
         const { facts } = found;
         this.process.stdout.write(
           [
-            `${facts.records.toLocaleString('en')} records and ${facts.claims.toLocaleString('en')} claims in ${(facts.bytes / 1e6).toFixed(1)} MB (write-ahead log ${((facts.logBytes ?? 0) / 1e6).toFixed(1)} MB), ${found.changeSets} change sets`,
+            `${howMany(facts.records, 'record')} and ${howMany(facts.claims, 'claim')}${roomText(facts)}, ${howMany(found.changeSets, 'change set')}`,
             `checksum ${found.checksum}`,
             ...found.faults.slice(0, 50).map(fault => `  ${fault.id}: ${fault.message}`),
             verdictText(found.faults, left, rebuild),
@@ -58,4 +60,10 @@ function verdictText(found: readonly StoreFault[], left: readonly StoreFault[], 
   const faults = found.length === 1 ? '1 fault' : `${found.length.toLocaleString('en')} faults`;
   if (!rebuild) return `${faults}: check --rebuild makes anew what is derived.`;
   return left.length === 0 ? `${faults}, made anew.` : `${faults}; ${left.length} left that cannot be made anew.`;
+}
+
+/** Of a store that a server keeps, the server alone knows. */
+function roomText({ bytes, logBytes = 0 }: StoreFacts): string {
+  if (bytes === 0) return '';
+  return ` in ${(bytes / 1e6).toFixed(1)} MB (write-ahead log ${(logBytes / 1e6).toFixed(1)} MB)`;
 }

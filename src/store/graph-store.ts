@@ -404,6 +404,7 @@ export interface StoreFacts {
   readonly foldVersion: number;
   readonly records: number;
   readonly claims: number;
+  /** On the disk; 0 where only the server that keeps them knows. */
   readonly bytes: number;
   /** Bytes of the write-ahead log, where there is one. */
   readonly logBytes?: number;

@@ -3,6 +3,13 @@ import { defineConfig } from 'vitest/config';
 /** Tests that share one Neo4j server, which has one database. */
 const withNeo4j = 'tests/**/neo4j/**/*.test.ts';
 
+/** Tests that hold on every engine, run once more on that server: see tests/support/describe-on-engines.ts. */
+const onEngines = [
+  'tests/story/story.test.ts',
+  'tests/story/demo-reach.test.ts',
+  ...['check-store', 'edition-window', 'history', 'search'].map(name => `tests/questions/${name}.test.ts`),
+];
+
 export default defineConfig({
   // graphql has two copies, and checks that all its objects come from one: the tests load the one that Node loads.
   ssr: { resolve: { conditions: ['module-sync', 'node'] } },
@@ -16,7 +23,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'neo4j',
-          include: [withNeo4j],
+          include: [withNeo4j, ...onEngines],
+          setupFiles: ['tests/support/neo4j/setup.ts'],
           fileParallelism: false,
           globalSetup: ['tests/support/neo4j/global-setup.ts'],
         },

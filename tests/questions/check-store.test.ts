@@ -1,5 +1,5 @@
 import { DatabaseSync } from 'node:sqlite';
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { AnyRecord, AnyRow } from '../../src/domain/model/row.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
@@ -8,6 +8,7 @@ import { checkStore } from '../../src/questions/check-store.ts';
 import { checksum } from '../../src/questions/export-graph.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { demoStore } from '../support/demo-store.ts';
+import { describeOnEngines } from '../support/describe-on-engines.ts';
 import { sqliteStoreInProcess } from '../support/sqlite-store-in-process.ts';
 import { plate } from '../support/store-rows.ts';
 import { temporaryStore } from '../support/temporary-store.ts';
@@ -20,7 +21,7 @@ const dish = { piece: 'piece-shore-dish', page: { first: 0 } };
 const look = (store: GraphStore) => checkStore(store, testWorld(), { rebuild: false });
 const rebuild = (store: GraphStore) => checkStore(store, testWorld(), { rebuild: true });
 
-describe.each(['memory', 'SQLite'] as const)('the check of a store in %s', engine => {
+describeOnEngines('the check of a store in %s', engine => {
   test('finds no fault in the demo world, and says what there is', async () => {
     const store = await demoStore(engine);
     const found = await look(store);

@@ -1,9 +1,10 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { parseDay } from '../../src/domain/dates/calendar.ts';
 import type { RecordOf } from '../../src/domain/model/row.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
 import { checkStore } from '../../src/questions/check-store.ts';
 import { demoStore } from '../support/demo-store.ts';
+import { describeOnEngines } from '../support/describe-on-engines.ts';
 import { testWorld } from '../support/test-world.ts';
 
 const edition = 'edition-views-leipzig-1779';
@@ -19,7 +20,7 @@ const slackOfYears = (years: number): RecordOf<'Convention'> => ({
 });
 const days = (from: string, to: string) => [expect.objectContaining({ first: parseDay(from), last: parseDay(to) })];
 
-describe.each(['memory', 'SQLite'] as const)('the days of publication of an edition in %s', engine => {
+describeOnEngines('the days of publication of an edition in %s', engine => {
   test('lie as far around an approximate year as the conventions of the program say', async () => {
     const store = await demoStore(engine, about);
     expect(await store.windowsOf([edition])).toEqual(days('1774-01-01', '1784-12-31'));

@@ -1,9 +1,10 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { AnyRow } from '../../src/domain/model/row.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
 import { changes, history } from '../../src/questions/history.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { engines } from '../support/demo-store.ts';
+import { describeOnEngines } from '../support/describe-on-engines.ts';
 
 const work = (text: string, more: object = {}): AnyRow => ({
   id: 'work-a-b',
@@ -31,7 +32,7 @@ async function threeVersions(engine: keyof typeof engines): Promise<GraphStore> 
   return store;
 }
 
-describe.each(['memory', 'SQLite'] as const)('history in %s', engine => {
+describeOnEngines('history in %s', engine => {
   test('tells of each version who, when, why, and what differs from the one before', async () => {
     const store = await threeVersions(engine);
     const { items, more } = await history(store, 'work-a-b', page);

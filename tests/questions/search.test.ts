@@ -1,10 +1,11 @@
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import type { AnyRow } from '../../src/domain/model/row.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
 import type { SearchAnswer, SearchQuestion } from '../../src/questions/questions.ts';
 import { search } from '../../src/questions/search.ts';
 import type { GraphStore, SearchPosition } from '../../src/store/graph-store.ts';
 import { engines } from '../support/demo-store.ts';
+import { describeOnEngines } from '../support/describe-on-engines.ts';
 
 const work = (id: string, ...names: readonly string[]): AnyRow => ({
   id: `work-${id}`,
@@ -21,7 +22,7 @@ const agent = (id: string, name: string): AnyRow => ({
 const found = ({ hits }: SearchAnswer) => hits.items.map(({ item }) => [item.id, item.match]);
 const ids = ({ hits }: SearchAnswer) => hits.items.map(({ item }) => item.id);
 
-describe.each(['memory', 'SQLite'] as const)('search in %s', engine => {
+describeOnEngines('search in %s', engine => {
   let store: GraphStore;
   afterEach(() => store.close());
 

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { askStore } from '../../src/questions/ask-store.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { demoFolder, demoStore, type engines } from '../support/demo-store.ts';
+import { describeOnEngines } from '../support/describe-on-engines.ts';
 import { inAFootnote } from './page/in-a-footnote.ts';
 import { pageSentences } from './page/page-sentences.ts';
 import { type Sentence, type Told, withdrawn } from './page/sentence.ts';
@@ -53,7 +54,7 @@ test('a sentence more on the page would be missed', () => {
   ).toEqual(['One of two.', 'Two.', 'A third: yes.', '4.']);
 });
 
-describe.each(['memory', 'SQLite'] as const)('the page, told by %s', engine => {
+describeOnEngines('the page, told by %s', engine => {
   const teller = tellerOf(engine);
   let world: Told;
   beforeAll(async () => {

@@ -19,9 +19,11 @@ export const demoFiles: readonly string[] = readdirSync(demoFolder)
   .map(name => join(demoFolder, name));
 
 /** Engines to hold the demo world; each gives an empty store. */
-export const engines: Readonly<Record<'memory' | 'SQLite', () => Promise<GraphStore>>> = {
+export const engines: Readonly<Record<'memory' | 'SQLite' | 'Neo4j', () => Promise<GraphStore>>> = {
   memory: async () => memoryStore(),
   SQLite: () => openSqliteStore(temporaryStore(), { create: true }),
+  // Loaded where there is a server: the driver takes longer to load than most tests.
+  Neo4j: async () => (await import('./neo4j/neo4j-store-by-turns.ts')).neo4jStoreByTurns(),
 };
 
 /** Fields to put in place of those of the demo world, by the id of the row: a planted change. */

@@ -152,6 +152,30 @@ describe('a transfer that was broken off', () => {
   });
 });
 
+test('a source that is written to while it is read is told, and the transfer goes on when it is started again', async () => {
+  const source = await editedStore('memory');
+  const origin = { source: 'DLC', key: '9', id: 'plate-of-late', digest: 'd' };
+  let isLate = true;
+  const moving = faultyStore(source, {
+    fault: 'another writes',
+    spoil: s => ({
+      originsAfter: async (after, limit) => {
+        if (isLate) await s.write(batchOf([plate('late')], { origins: [origin] }));
+        isLate = false;
+        return s.originsAfter(after, limit);
+      },
+    }),
+  });
+  const target = memoryStore();
+  await expect(copyStore(moving, target)).rejects.toMatchObject({
+    code: 'STORE_BUSY',
+    retriable: true,
+    message: expect.stringContaining('it had 5 change sets, and has 6'),
+  });
+  expect((await copyStore(moving, target)).begunAfter).toBe(5);
+  expect(await historyOfStore(target)).toEqual(await historyOfStore(source));
+});
+
 describe('a store that holds something else is refused, and stays as it was', () => {
   const refusal = (message: RegExp) => ({ code: 'TARGET_NOT_EMPTY', message: expect.stringMatching(message) });
 

@@ -3,7 +3,8 @@ import { takeDemo } from '../../src/cli/demo.ts';
 import { askStore } from '../../src/questions/ask-store.ts';
 import type { Questions } from '../../src/questions/questions.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
-import { memoryStore } from '../support/memory-store.ts';
+import { engines } from '../support/demo-store.ts';
+import { enginesOfRun } from '../support/describe-on-engines.ts';
 import { testWorld } from '../support/test-world.ts';
 
 /** A call of the store: its method and what it was given. */
@@ -21,9 +22,9 @@ export interface DemoApi {
   readonly logged: Readonly<Record<string, unknown>>[];
 }
 
-/** The API over the demo world in memory, with every call of the store written down. */
+/** The API over the demo world, on the first engine of this run of tests, with every call of the store written down. */
 export async function demoApi(options: Partial<ApiOptions> = {}): Promise<DemoApi> {
-  const engine = memoryStore();
+  const engine = await engines[enginesOfRun[0]!]();
   await takeDemo({ world: testWorld() }, { store: engine, questions: askStore(engine) });
   const calls: StoreCall[] = [];
   const logged: Readonly<Record<string, unknown>>[] = [];

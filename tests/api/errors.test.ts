@@ -120,6 +120,9 @@ describe('a request that takes too long', () => {
 
   test('is ended within 20 ms of its limit, and others go on', async () => {
     const { api, logged } = withStore({ list: () => new Promise(() => {}) }, { time: 100 });
+    const others = '{ node(id: "piece-shore-dish") { id } }';
+    // The first time a server takes longer: it has yet to plan how to answer.
+    await ask(demo.api, others);
     const took: number[] = [];
     // The best of five: other processes may hold the machine up for longer than the margin.
     for (let i = 0; i < 5; i++) {
@@ -131,9 +134,7 @@ describe('a request that takes too long', () => {
     }
     expect(Math.min(...took)).toBeGreaterThanOrEqual(99);
     expect(Math.min(...took)).toBeLessThan(120);
-    expect((await ask(api, '{ node(id: "piece-shore-dish") { id } }')).data).toEqual({
-      node: { id: 'piece-shore-dish' },
-    });
+    expect((await ask(api, others)).data).toEqual({ node: { id: 'piece-shore-dish' } });
     expect(logged).toEqual([]);
   });
 });

@@ -12,15 +12,19 @@ export function headOfFamily(family: number): string {
 }
 
 /**
- * Writes families of invented pictures: each copied from one or two of the levels above, six steps from first to last;
- * prints appear in one or two editions of a pattern book of the family, each level some years after the one above; motifs
- * are on pieces of their own, dated by a mark. Gives the number of rows.
+ * Families of invented pictures: each copied from one or two of the levels above, six steps from first to last; prints
+ * appear in one or two editions of a pattern book of the family, each level some years after the one above; motifs are on
+ * pieces of their own, dated by a mark.
  */
-export async function writeSyntheticFamilies(store: GraphStore, families: number, seed = 1): Promise<number> {
+export function* syntheticFamilies(families: number, seed = 1): Iterable<readonly AnyRow[]> {
   const random = seededRandom(seed);
+  for (let family = 0; family < families; family++) yield familyOf(family, random);
+}
+
+/** Writes them, each by itself, and gives the number of rows. */
+export async function writeSyntheticFamilies(store: GraphStore, families: number, seed = 1): Promise<number> {
   let written = 0;
-  for (let family = 0; family < families; family++) {
-    const rows = familyOf(family, random);
+  for (const rows of syntheticFamilies(families, seed)) {
     const changeSet = { moment: '2026-01-01T00:00:00.000Z', who: 'a benchmark', why: 'synthetic pictures' };
     await applyChanges(store, { changeSet, rows, added: new Set(rows.map(row => row.id)) });
     written += rows.length;

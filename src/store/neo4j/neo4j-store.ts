@@ -218,7 +218,8 @@ export class Neo4jStore implements port.GraphStore {
     const ask = this.#question();
     const found: T[][] = list.map(() => []);
     if (list.length === 0) return found;
-    for (const [at, row] of await ask<[number, T]>(text, values)) found[at]!.push(row);
+    const [answer] = await ask<[readonly (readonly [at: number, T])[]]>(text, values);
+    for (const [at, row] of answer![0]) found[at]!.push(row);
     return found;
   }
 }

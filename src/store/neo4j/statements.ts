@@ -6,7 +6,8 @@ export const now = Number.MAX_SAFE_INTEGER;
 
 /**
  * Statements that read what is asked for by id, key or number, and those about the store as a whole. Values are always
- * parameters.
+ * parameters. What answers a list for a list is one list of places in it with what is found for each: as records of their
+ * own they would cost more than what is in them.
  */
 export const cypher = {
   schema: `
@@ -27,13 +28,13 @@ RETURN s.schema, s.foldVersion, COUNT { MATCH (:Record) }, COUNT { MATCH (:Claim
   rows: `
 UNWIND range(0, size($ids) - 1) AS i
 MATCH (n:Row {id: $ids[i]})
-RETURN i, properties(n)`,
+RETURN collect([i, properties(n)])`,
 
   rowsAsOf: `
 UNWIND range(0, size($ids) - 1) AS i
 MATCH (n:Row {id: $ids[i]})
 ${versionAsOf('n')}
-RETURN i, properties(v)`,
+RETURN collect([i, properties(v)])`,
 
   versions: `
 MATCH (n:Row {id: $id})
@@ -59,29 +60,31 @@ RETURN sort, id ORDER BY sort, id LIMIT $limit`,
   sortKeysOf: `
 UNWIND range(0, size($ids) - 1) AS i
 MATCH (n:Row {id: $ids[i]})
-RETURN i, n._sort`,
+RETURN collect([i, n._sort])`,
 
   datedDaysOf: `
 UNWIND range(0, size($ids) - 1) AS i
 MATCH (n:Row {id: $ids[i]}) WHERE n._firstDay IS NOT NULL
-RETURN i, [n._firstDay, n._lastDay]`,
+RETURN collect([i, [n._firstDay, n._lastDay]])`,
 
   byOrigin: `
 UNWIND range(0, size($keys) - 1) AS i
 MATCH (o:Origin {key: $keys[i], source: $sources[i]})-[:ORIGIN_OF]->(n)
-RETURN i, [n.id, o.digest]`,
+RETURN collect([i, [n.id, o.digest]])`,
 
   byOriginKey: `
 UNWIND range(0, size($keys) - 1) AS i
 MATCH (o:Origin) USING INDEX o:Origin(key, source)
 WHERE o.key = $keys[i] AND o.source >= ''
 MATCH (o)-[:ORIGIN_OF]->(n)
-RETURN i, [o.source, o.key, n.id, o.digest] ORDER BY i, o.source`,
+WITH i, o, n ORDER BY i, o.source
+RETURN collect([i, [o.source, o.key, n.id, o.digest]])`,
 
   originsOf: `
 UNWIND range(0, size($ids) - 1) AS i
 MATCH (:Row {id: $ids[i]})<-[:ORIGIN_OF]-(o)
-RETURN i, [o.source, o.key] ORDER BY i, o.source, o.key`,
+WITH i, o ORDER BY i, o.source, o.key
+RETURN collect([i, [o.source, o.key]])`,
 
   originsAfter: `
 MATCH (o:Origin) USING INDEX o:Origin(key, source)
@@ -93,7 +96,8 @@ RETURN o.key, o.source, n.id, o.digest ORDER BY o.key, o.source`,
   awaited: `
 UNWIND range(0, size($keys) - 1) AS i
 MATCH (a:Awaited {key: $keys[i], source: $sources[i]})
-RETURN i, [a.claim, a.role] ORDER BY i, a.number`,
+WITH i, a ORDER BY i, a.number
+RETURN collect([i, [a.claim, a.role]])`,
 
   awaitedAfter: `
 MATCH (a:Awaited) USING INDEX a:Awaited(key, source)
@@ -113,7 +117,7 @@ RETURN c.intake, c.records, c.report ORDER BY c.intake LIMIT $limit`,
   changeSets: `
 UNWIND range(0, size($numbers) - 1) AS i
 MATCH (c:ChangeSet {number: $numbers[i]})
-RETURN i, [c.number, c.moment, c.who, c.why, c.batch]`,
+RETURN collect([i, [c.number, c.moment, c.who, c.why, c.batch]])`,
 
   lastChangeSet: `
 MATCH (s:Store {application: 'platestemma'})
@@ -158,7 +162,7 @@ export function linkedText(via: readonly Via[]): string {
 UNWIND range(0, size($ids) - 1) AS i
 MATCH (:Row {id: $ids[i]})<-[:${via.map(linkType).join('|')}]-(n)
 WITH DISTINCT i, n
-RETURN i, properties(n)`;
+RETURN collect([i, properties(n)])`;
 }
 
 /** The same as of a change set. */
@@ -168,5 +172,5 @@ UNWIND range(0, size($ids) - 1) AS i
 MATCH (:Row {id: $ids[i]})<-[l:${via.flatMap(link => [linkType(link), pastLinkType(link)]).join('|')}]-(n) WHERE ${linkAsOf('l')}
 WITH DISTINCT i, n
 ${versionAsOf('n')}
-RETURN i, properties(v)`;
+RETURN collect([i, properties(v)])`;
 }

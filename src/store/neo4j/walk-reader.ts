@@ -74,10 +74,11 @@ type Reached = [
 
 async function sideAtOnce(ask: Ask, asked: WalkAsked, direction: WalkSide, rows: Map<string, Row>): Promise<Side> {
   const { from, steps, depth, limit } = asked;
-  const found = await ask<Reached>(reachedText(steps, direction, depth), {
+  const [answer] = await ask<[readonly Reached[]]>(reachedText(steps, direction, depth), {
     from: [...new Set(from)],
     limit: neo4j.int(limit),
   });
+  const found = answer![0];
   const claims: ClaimStep[] = [];
   for (const [record, , , ofRecord] of found) {
     const near = record['id'] as string;
@@ -143,8 +144,9 @@ function claimSteps(steps: readonly StepRow[]): readonly ClaimStep[] {
 }
 
 async function readRows(ask: Ask, ids: readonly string[], { view }: WalkAsked, rows: Map<string, Row>): Promise<void> {
-  const found = await ask<[number, ReadProperties]>(cypher.rowsAsOf, { ids, asOf: neo4j.int(view?.asOf ?? now) });
-  for (const [at, properties] of found) rows.set(ids[at]!, decodeRow(properties));
+  const given = { ids, asOf: neo4j.int(view?.asOf ?? now) };
+  const [found] = await ask<[readonly [number, ReadProperties][]]>(cypher.rowsAsOf, given);
+  for (const [at, properties] of found![0]) rows.set(ids[at]!, decodeRow(properties));
 }
 
 /** By (least depth, id). */

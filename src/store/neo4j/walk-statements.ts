@@ -6,7 +6,7 @@ import { linkAsOf, versionAsOf } from './statements.ts';
 export type WalkSide = 'SOURCES' | 'COPIES';
 
 /**
- * What is reached now under the default basis: properties and depth of each record, the steps from it to this side as
+ * What is reached now under the default basis, as one list: properties and depth of each record, the steps from it to this side as
  * [far id, claim id], and the claims from it to its sources, whole. The path has no name and no condition, so that the server
  * sees each record once however many ways lead to it.
  * @param depth is part of the text: how long a path may be is no value
@@ -20,9 +20,9 @@ UNWIND $from AS id
 MATCH (p:Row {id: id}) WHERE p:Record
 CALL (p) { MATCH (p)${path}(q) RETURN q, min(size(r)) AS d }
 WITH q, min(d) AS depth ORDER BY depth, q.id LIMIT $limit
-RETURN properties(q), depth,
+RETURN collect([properties(q), depth,
   COLLECT { MATCH (q)${side === 'SOURCES' ? outward : inward}(f) RETURN f.id },
-  COLLECT { MATCH (q)${outward}(f) WHERE s.claim IS NOT NULL MATCH (c:Row {id: s.claim}) RETURN [f.id, properties(c)] }`;
+  COLLECT { MATCH (q)${outward}(f) WHERE s.claim IS NOT NULL MATCH (c:Row {id: s.claim}) RETURN [f.id, properties(c)] }])`;
 }
 
 /** Records among some ids that are there in a view. */

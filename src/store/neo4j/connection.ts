@@ -1,3 +1,5 @@
+import { setMaxListeners } from 'node:events';
+import { setTimeout } from 'node:timers/promises';
 import neo4j, { type Driver, type ManagedTransaction, type Session } from 'neo4j-driver';
 import { PlatestemmaError } from '../../errors.ts';
 import { busy, closedError, neo4jError, timeout } from './neo4j-error.ts';
@@ -32,6 +34,8 @@ export class Connection {
     this.#driver = driver;
     this.#server = server;
     this.#database = database;
+    // Any number of questions may wait for it.
+    setMaxListeners(0, this.#closing.signal);
   }
 
   get isClosed(): boolean {
@@ -64,29 +68,15 @@ export class Connection {
     }
   }
 
-  /** A statement that the server takes only by itself, as those that change the schema are. */
-  async alone(text: string): Promise<void> {
-    const session = this.#session('WRITE');
-    try {
-      await session.run(text);
-    } catch (error) {
-      throw neo4jError(error, this.#server);
-    } finally {
-      await session.close();
-    }
-  }
-
   async #read<R extends Row>(text: string, values: Values, end: number, signal?: AbortSignal): Promise<R[]> {
     for (let pause = firstPause; ; pause = Math.min(pause * 2, longestPause)) {
       if (this.isClosed) throw closedError();
       signal?.throwIfAborted();
-      const left = end - performance.now();
-      if (left <= 0) throw timeout();
       try {
-        return await this.#ask<R>(text, values, left, signal);
+        return await this.#ask<R>(text, values, end, signal);
       } catch (error) {
         if (!neo4j.isRetryableError(error) || performance.now() + pause > end) throw neo4jError(error, this.#server);
-        await new Promise(resolve => setTimeout(resolve, pause));
+        await this.#unlessEnded(setTimeout(pause), end, signal);
       }
     }
   }
@@ -106,37 +96,32 @@ export class Connection {
     });
   }
 
-  async #ask<R extends Row>(
-    text: string,
-    values: Values,
-    limit: number,
-    signal: AbortSignal | undefined,
-  ): Promise<R[]> {
+  async #ask<R extends Row>(text: string, values: Values, end: number, signal?: AbortSignal): Promise<R[]> {
     const session = this.#session('READ');
-    const result = session.run(text, values, { timeout: Math.ceil(limit) });
-    const waiting = waitFor(limit, [this.#closing.signal, ...(signal === undefined ? [] : [signal])]);
+    const limit = Math.max(1, Math.ceil(end - performance.now()));
     try {
-      const { records } = await Promise.race([result, waiting.ended]);
+      const { records } = await this.#unlessEnded(session.run(text, values, { timeout: limit }), end, signal);
       return records.map(record => [...record.values()] as unknown as R);
     } finally {
-      waiting.forget();
       // Closing a session whose question still runs makes the server end it; nobody waits for that.
       session.close().catch(() => undefined);
     }
   }
-}
 
-/** Rejects at the limit, or with the reason of a signal, unless it is forgotten. */
-function waitFor(limit: number, signals: readonly AbortSignal[]): { ended: Promise<never>; forget: () => void } {
-  const { promise, reject } = Promise.withResolvers<never>();
-  const timer = setTimeout(() => reject(timeout()), limit);
-  const abort = (event: Event) => reject((event.target as AbortSignal).reason);
-  for (const signal of signals) signal.addEventListener('abort', abort);
-  const forget = () => {
-    clearTimeout(timer);
-    for (const signal of signals) signal.removeEventListener('abort', abort);
-  };
-  return { ended: promise, forget };
+  /** Waits until the end at most, and no longer than the asker and the store do. */
+  async #unlessEnded<T>(work: PromiseLike<T>, end: number, signal?: AbortSignal): Promise<T> {
+    const { promise, reject } = Promise.withResolvers<never>();
+    const signals = signal === undefined ? [this.#closing.signal] : [this.#closing.signal, signal];
+    const abort = (event: Event) => reject((event.target as AbortSignal).reason);
+    for (const each of signals) each.addEventListener('abort', abort);
+    const timer = globalThis.setTimeout(() => reject(timeout()), end - performance.now());
+    try {
+      return await Promise.race([work, promise]);
+    } finally {
+      clearTimeout(timer);
+      for (const each of signals) each.removeEventListener('abort', abort);
+    }
+  }
 }
 
 function runIn(transaction: ManagedTransaction): Ask {

@@ -52,9 +52,10 @@ export async function migrate(connection: Connection, server: string, create: bo
     );
   }
   for (const name of migrations.slice(schema ?? 0)) {
-    for (const statement of statementsOf(name)) await connection.alone(statement);
+    // The server takes a change of the schema only by itself.
+    for (const statement of statementsOf(name)) await connection.write(run => run(statement));
   }
-  await connection.alone(cypher.awaitIndexes);
+  await connection.write(run => run(cypher.awaitIndexes));
   await connection.write(run =>
     run(cypher.putSchema, { schema: neo4j.int(schemaNumber), foldVersion: neo4j.int(foldVersion), state: emptyState }),
   );

@@ -38,6 +38,9 @@ const meanings: readonly (readonly [begins: string, told: Told])[] = [
 /** The server says it in the words of its system, or of Java. */
 const fullDisk = /no space left on device|disk is full|not enough space|out of disk/i;
 
+/** The server has no code for what is longer than its indexes take. */
+const tooLarge = /too large to index/i;
+
 /** The driver has no code for a pool of connections that are all taken. */
 const poolTaken = /connection acquisition timed out/i;
 
@@ -46,6 +49,12 @@ export function neo4jError(error: unknown, server: string): unknown {
   if (!(error instanceof Neo4jError)) return error;
   if (fullDisk.test(error.message))
     return told(['STORE_FULL', 'the disk of the server is full; nothing of this change was written', false]);
+  if (tooLarge.test(error.message))
+    return told([
+      'INPUT_INVALID',
+      'an id, a key or a notation is longer than the 8,000 bytes that the server finds it by',
+      false,
+    ]);
   if (poolTaken.test(error.message))
     return told(['STORE_BUSY', 'all connections to the server are taken; one was waited for and none came free', true]);
   const fitting = meanings.filter(([begins]) => error.code.startsWith(begins));

@@ -2,7 +2,13 @@ import { expect, test } from 'vitest';
 import { openNeo4jStore } from '../../../src/store/neo4j/open.ts';
 import { cuttingProxy } from '../../support/neo4j/cutting-proxy.ts';
 import { describeWithNeo4j } from '../../support/neo4j/describe-with-neo4j.ts';
-import { emptyNeo4jStore, inDatabase, neo4jServer, openStore } from '../../support/neo4j/empty-neo4j-store.ts';
+import {
+  dropSchema,
+  emptyNeo4jStore,
+  inDatabase,
+  neo4jServer,
+  openStore,
+} from '../../support/neo4j/empty-neo4j-store.ts';
 import { runs, seedOfRun } from '../../support/runs.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
 import { batchOf, plate } from '../../support/store-rows.ts';
@@ -24,6 +30,23 @@ describeWithNeo4j('a Neo4j store', () => {
     await inDatabase("CREATE (:Film {title: 'of somebody else'})");
     await expect(openStore({ create: true })).rejects.toMatchObject({ code: 'STORE_NOT_OURS' });
     await inDatabase('MATCH (f:Film) DELETE f');
+  });
+
+  test('is made once, though several processes make it at once', async () => {
+    await dropSchema();
+    const stores = await Promise.all([1, 2, 3].map(() => openStore({ create: true })));
+    await Promise.all(stores.map((store, i) => store.write(batchOf([plate(`n-${i}`)]))));
+    expect(await stores[0]!.lastChangeSet()).toBe(3);
+    expect(await inDatabase('MATCH (s:Store) RETURN count(*)')).toEqual([[1]]);
+    await Promise.all(stores.map(store => store.close()));
+  });
+
+  test('takes no id that its server could not find again, and says so', async () => {
+    const store = await emptyNeo4jStore();
+    const long = { ...plate('a'), id: `plate-of-${'a'.repeat(9000)}` };
+    await expect(store.write(batchOf([long]))).rejects.toMatchObject({ code: 'INPUT_INVALID' });
+    expect(await store.count('Plate')).toBe(0);
+    await store.close();
   });
 
   test('where no server answers is unreachable', async () => {

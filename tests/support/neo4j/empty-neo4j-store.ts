@@ -36,6 +36,15 @@ export async function inDatabase(text: string, values: Readonly<Record<string, u
   return records.map(record => [...record.values()]);
 }
 
+/** Leaves a database as it is before the first store is made in it. */
+export async function dropSchema(): Promise<void> {
+  await inDatabase('MATCH (n) CALL (n) { DETACH DELETE n } IN TRANSACTIONS OF 10000 ROWS');
+  const constraints = (await inDatabase('SHOW CONSTRAINTS YIELD name')).flat();
+  for (const name of constraints) await inDatabase(`DROP CONSTRAINT ${name}`);
+  const indexes = (await inDatabase("SHOW INDEXES YIELD name, type WHERE type <> 'LOOKUP' RETURN name")).flat();
+  for (const name of indexes) await inDatabase(`DROP INDEX ${name}`);
+}
+
 /** Everything goes but the schema and the node that says so: the next store need not make it again. */
 async function emptyDatabase(): Promise<void> {
   await inDatabase('MATCH (n) WHERE NOT n:Store CALL (n) { DETACH DELETE n } IN TRANSACTIONS OF 10000 ROWS');

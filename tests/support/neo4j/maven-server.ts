@@ -14,18 +14,28 @@ import { testedVersion } from './test-server.ts';
 const run = promisify(execFile);
 const folder = import.meta.dirname;
 
+/** What it takes to run the program beside this file. */
+export interface ServerProgram {
+  /** Name or path of Java. */
+  readonly java: string;
+  /** Folder of the artifacts. */
+  readonly jars: string;
+}
+
+/** Where a server keeps what it holds, and how it is spoken to. */
+export interface ServerHome {
+  readonly home: string;
+  readonly port: number;
+  readonly password: string;
+}
+
 /** A server of the Maven artifacts, run by the program beside this file, on loopback, in a home folder that goes with it. */
 export async function mavenServer(env: NodeJS.ProcessEnv): Promise<Found> {
-  const java = env['JAVA_HOME'] === undefined ? 'java' : join(env['JAVA_HOME'], 'bin', 'java');
-  if (!(await isNewEnough(java))) return { reason: 'there is no Java 17 or newer' };
-  const jars = await fetchJars(env);
-  if (jars === undefined) return { reason: 'the Maven artifacts could not be fetched' };
+  const program = await serverProgram(env);
+  if ('reason' in program) return program;
   const home = await mkdtemp(join(tmpdir(), 'platestemma-neo4j-'));
   const [port, password] = [await freePort(), randomUUID()];
-  const server = spawn(java, ['-Xmx1g', '-cp', `${jars}/*`, join(folder, 'TestServer.java'), home, String(port)], {
-    env: { ...env, TEST_PASSWORD: password },
-    stdio: ['pipe', 'pipe', 'inherit'],
-  });
+  const server = startProgram(program, { home, port, password }, env);
   await untilReady(server);
   // It ends when this process does, and its input with it.
   server.unref();
@@ -37,6 +47,26 @@ export async function mavenServer(env: NodeJS.ProcessEnv): Promise<Found> {
     await rm(home, { recursive: true, force: true });
   };
   return { server: { uri: `neo4j://127.0.0.1:${port}`, user: 'neo4j', password, stop } };
+}
+
+/** The program, or why it cannot be run. */
+export async function serverProgram(env: NodeJS.ProcessEnv): Promise<ServerProgram | { readonly reason: string }> {
+  const java = env['JAVA_HOME'] === undefined ? 'java' : join(env['JAVA_HOME'], 'bin', 'java');
+  if (!(await isNewEnough(java))) return { reason: 'there is no Java 17 or newer' };
+  const jars = await fetchJars(env);
+  return jars === undefined ? { reason: 'the Maven artifacts could not be fetched' } : { java, jars };
+}
+
+/** Starts a server, which is of use when `untilReady` resolves, and which ends with this process. */
+export function startProgram(
+  { java, jars }: ServerProgram,
+  { home, port, password }: ServerHome,
+  env: NodeJS.ProcessEnv,
+) {
+  return spawn(java, ['-Xmx1g', '-cp', `${jars}/*`, join(folder, 'TestServer.java'), home, String(port)], {
+    env: { ...env, TEST_PASSWORD: password },
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
 }
 
 async function isNewEnough(java: string): Promise<boolean> {
@@ -76,7 +106,8 @@ export async function freePort(): Promise<number> {
   return (address as { readonly port: number }).port;
 }
 
-async function untilReady(server: ChildProcess): Promise<void> {
+/** @throws if it ends before it is ready */
+export async function untilReady(server: ChildProcess): Promise<void> {
   const lines: string[] = [];
   for await (const line of createInterface({ input: server.stdout! })) {
     if (line === 'ready') return;

@@ -1,0 +1,70 @@
+import { once } from 'node:events';
+import { type AddressInfo, connect, createServer, type Socket } from 'node:net';
+
+/** The message that commits a transaction, in its one chunk: https://neo4j.com/docs/bolt/current/bolt/message/ */
+const commit = Buffer.from([0x00, 0x02, 0xb0, 0x12, 0x00, 0x00]);
+
+/** A way to a server on which changes are refused by a code of the server. */
+export interface RefusingProxy {
+  readonly port: number;
+  /** How many have been refused. */
+  readonly refusals: () => number;
+  stop(): Promise<void>;
+}
+
+/**
+ * Passes everything on but the end of changes, which it answers itself where there is a code: the server never hears of it
+ * and undoes the change when its connection is reset, as it does with one that it refuses by itself.
+ * @param codeOf code for each end of a change in turn; undefined: it is passed on
+ */
+export async function refusingProxy(
+  target: number,
+  codeOf: (commit: number) => string | undefined,
+): Promise<RefusingProxy> {
+  const sockets = new Set<Socket>();
+  let [commits, refusals] = [0, 0];
+  const proxy = createServer(near => {
+    const far = connect(target, '127.0.0.1');
+    const end = () => {
+      for (const socket of [near, far]) socket.destroy();
+    };
+    for (const socket of [near, far]) {
+      sockets.add(socket);
+      socket.on('error', end).on('close', end);
+    }
+    far.pipe(near);
+    near.on('data', bytes => {
+      // Who ends a change has had all answers to what came before, and waits for this one: it is the last of the bytes.
+      const code = bytes.subarray(-commit.length).equals(commit) ? codeOf(commits++) : undefined;
+      if (code === undefined) {
+        far.write(bytes);
+        return;
+      }
+      refusals++;
+      if (bytes.length > commit.length) far.write(bytes.subarray(0, -commit.length));
+      near.write(failure(code));
+    });
+  }).listen(0, '127.0.0.1');
+  await once(proxy, 'listening');
+  const stop = async () => {
+    for (const socket of sockets) socket.destroy();
+    proxy.close();
+    await once(proxy, 'close');
+  };
+  return { port: (proxy.address() as AddressInfo).port, refusals: () => refusals, stop };
+}
+
+/** A failure with a code, under its names in older and newer versions of the protocol. */
+function failure(code: string): Buffer {
+  const fields = { code, neo4j_code: code, message: 'refused', gql_status: '50N42', description: 'refused' };
+  const words = Object.entries(fields).flatMap(entry => entry.map(packed));
+  const message = Buffer.concat([Buffer.from([0xb1, 0x7f, 0xa0 + Object.keys(fields).length]), ...words]);
+  const length = Buffer.alloc(2);
+  length.writeUInt16BE(message.length);
+  return Buffer.concat([length, message, Buffer.alloc(2)]);
+}
+
+/** A text of at most 255 bytes in PackStream. */
+function packed(text: string): Buffer {
+  return Buffer.concat([Buffer.from([0xd0, Buffer.byteLength(text)]), Buffer.from(text)]);
+}

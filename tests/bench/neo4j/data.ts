@@ -20,6 +20,9 @@ const editionsPerFamily = 100;
 /** Pictures are written in change sets of so many rows, as editions are. */
 const rowsOfChange = 5000;
 
+/** Change sets after which the log is put back into the file. */
+const changesOfLog = 20;
+
 export function familiesFor(editions: number): number {
   return Math.max(1, editions / editionsPerFamily);
 }
@@ -44,8 +47,13 @@ export async function embeddedStore(editions: number): Promise<string> {
   if (existsSync(file)) return file;
   const unfinished = `${file}.unfinished`;
   for (const end of ['', '-wal', '-shm']) rmSync(`${unfinished}${end}`, { force: true });
-  const { store } = sqliteStoreInProcess(unfinished);
+  let { store } = sqliteStoreInProcess(unfinished);
+  let written = 0;
   for (const rows of graphOf(editions)) {
+    if (++written % changesOfLog === 0) {
+      await store.close();
+      ({ store } = sqliteStoreInProcess(unfinished));
+    }
     const changeSet = { moment: '2026-01-01T00:00:00.000Z', who: 'a benchmark', why: 'a synthetic graph' };
     await applyChanges(store, { changeSet, rows, added: new Set(rows.map(({ id }) => id)) });
   }
@@ -86,6 +94,7 @@ export async function load(file: string, uri: string, editions: number): Promise
     process.stderr.write(`${versions.toLocaleString('en')} rows transferred\r`);
   });
   const seconds = (performance.now() - begun) / 1000;
+  process.stderr.write('\n');
   const { records, claims } = await to.facts();
   await Promise.all([from.close(), to.close()]);
   const written = { rows: records + claims - before.records - before.claims, claims: claims - before.claims };

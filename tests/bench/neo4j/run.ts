@@ -41,16 +41,19 @@ const written = Math.min(10_000, ...sizes);
 const closing: (() => unknown)[] = [];
 
 try {
+  tell(`rows are written, ${written} editions at a time`);
   const writes = await writeRatesOnScratch();
   const loaded = new Map<number, Loaded>();
   const questions = new Map<number, readonly Question[]>();
   for (const editions of sizes) {
+    tell(`a graph of ${editions} editions`);
     const file = await embeddedStore(editions);
     const database = await startNeo4j(homeOf(editions));
     closing.push(() => database.stop());
     loaded.set(editions, await load(file, database.uri, editions));
     questions.set(editions, await questionsAbout(editions, file, database.uri));
   }
+  tell('answers are compared, and measured');
   for (const each of [...questions.values()].flat()) await checkAgreement(each, 5);
   const results = { measured: await measure(questions), loaded, writes };
   writeResult('neo4j', { ...results, loaded: Object.fromEntries(loaded) });
@@ -58,6 +61,11 @@ try {
   process.stdout.write(`${resultsText(results)}\n`);
 } finally {
   for (const close of closing.reverse()) await close();
+}
+
+/** It takes minutes: whoever waits is told what for. */
+function tell(what: string): void {
+  process.stderr.write(`${what}\n`);
 }
 
 async function questionsAbout(editions: number, file: string, uri: string): Promise<readonly Question[]> {

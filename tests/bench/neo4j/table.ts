@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
+import { testedVersion } from '../../support/neo4j/test-server.ts';
 import type { Loaded } from './data.ts';
 import { type Measured, ratio } from './measure.ts';
 import { heapMB, pageCacheMB } from './neo4j-process.ts';
@@ -30,7 +31,7 @@ export function resultsText({ measured, loaded, writes }: Results): string {
   const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
   const machine = `${cpus().length} cores, load ${loadavg()[0]!.toFixed(1)}, Node ${process.versions.node}`;
   return [
-    `${new Date().toISOString().slice(0, 10)}, commit ${commit}; ${machine}; each Neo4j server with a heap of ${heapMB} MB and a page cache of ${pageCacheMB} MB.`,
+    `${new Date().toISOString().slice(0, 10)}, commit ${commit}; ${machine}; Neo4j ${testedVersion}, each server with a heap of ${heapMB} MB and a page cache of ${pageCacheMB} MB.`,
     '',
     '| question | editions | p50 ms | p95 ms | ÷ (hello + driver) | ÷ layer | ÷ layer for less | ÷ file | growth |',
     '|---|---|---|---|---|---|---|---|---|',

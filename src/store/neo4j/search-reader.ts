@@ -15,7 +15,17 @@ import {
 import type { Ask, Values } from './connection.ts';
 import { type Condition, searchConditions } from './search-conditions.ts';
 import { searchCypher } from './search-statements.ts';
-import { allWords, begunWords, luceneText, partsOfWords, quoted, someWords, type WordQuery } from './search-words.ts';
+import {
+  allWords,
+  begunWords,
+  blockOf,
+  luceneText,
+  ofBlocks,
+  partsOfWords,
+  quoted,
+  someWords,
+  type WordQuery,
+} from './search-words.ts';
 import { kindWord, widest } from './written-batch.ts';
 
 type FoundRow = [id: string, kind: RecordKindName, sort: string];
@@ -150,15 +160,51 @@ function inOrder(ask: Ask, { kinds, gather, left, values }: Plan, { room, ...str
   return ask(text, { ...values, ...stretch, kinds, room: neo4j.int(room) });
 }
 
+/** A query that finds so many times more than there is room for finds many. */
+const timesMany = 4;
+
 /** Records that pass and that words find, those that came first, but for those named so. */
-function byWords(ask: Ask, plan: Plan, words: WordQuery, whole: string, room: number): Promise<FoundRow[]> {
+async function byWords(
+  ask: Ask,
+  plan: Plan,
+  words: WordQuery,
+  whole: string,
+  room: number,
+): Promise<readonly FoundRow[]> {
   const { kinds, gather, left, values } = plan;
   const given = { ...values, whole, room: neo4j.int(room) };
   if (gather !== undefined) {
     return ask(searchCypher.byWordsOfGathered(gather, left), { ...given, kinds, ...partsOfWords(words) });
   }
   const kindWords = kinds.length === recordKindNames.length ? [] : kinds.map(kindWord);
-  return ask(searchCypher.byWords(left), { ...given, query: luceneText(words, kindWords) });
+  const query = luceneText(words, kindWords);
+  const most = timesMany * room;
+  const asked = { ...given, query, most: neo4j.int(most) };
+  const [answer] = await ask<[count: number, rows: FoundRow[], number: number]>(searchCypher.byFewWords(left), asked);
+  const [count, rows, number] = answer!;
+  return count < most
+    ? rows
+    : ofFirstBlocks(ask, searchCypher.byWords(left), { ...given, query }, room, blockOf(number));
+}
+
+/** Looks through blocks of rows in the order in which they came, twice as many each time, until there is no room left. */
+async function ofFirstBlocks(
+  ask: Ask,
+  text: string,
+  given: Values & { readonly query: string },
+  room: number,
+  lastBlock: number,
+): Promise<readonly FoundRow[]> {
+  const found: FoundRow[] = [];
+  for (
+    let [first, blocks] = [0, 1];
+    first <= lastBlock && found.length < room;
+    [first, blocks] = [first + blocks, 2 * blocks]
+  ) {
+    const query = ofBlocks(given.query, first, first + blocks - 1);
+    found.push(...(await ask<FoundRow>(text, { ...given, query })));
+  }
+  return found.slice(0, room);
 }
 
 /** Undefined where there can be nothing in a class. */

@@ -45,6 +45,20 @@ CALL db.index.fulltext.queryNodes('record_words', $query) YIELD node AS n
 WHERE NOT n._sort STARTS WITH $whole${and(conditions)}
 RETURN ${row} ORDER BY n._number LIMIT $room`,
 
+  /** How many a query of words finds, counted up to a number; where they are fewer, the same; the greatest number of a row. */
+  byFewWords: (conditions: readonly Condition[]): string => `
+MATCH (s:Store {application: 'platestemma'})
+CALL () {
+  CALL db.index.fulltext.queryNodes('record_words', $query, {limit: $most}) YIELD node
+  RETURN count(*) AS found
+}
+RETURN found, COLLECT {
+  WITH found WHERE found < $most
+  CALL db.index.fulltext.queryNodes('record_words', $query) YIELD node AS n
+  WHERE NOT n._sort STARTS WITH $whole${and(conditions)}
+  RETURN [${row}] ORDER BY n._number LIMIT $room
+}, s.number`,
+
   /** The same, where few pass a condition: they are gathered, and their words looked at. */
   byWordsOfGathered: (gather: Condition, conditions: readonly Condition[]): string => `
 ${gathered(gather)} AND NOT n._sort STARTS WITH $whole

@@ -62,6 +62,28 @@ export function wordsText(words: readonly string[]): string {
   return ` ${words.join(' ')} `;
 }
 
+/** So many rows that came one after the other have a word in common, by which those that came first are found first. */
+const rowsOfBlock = 4096;
+
+/** Block of a row by its number. */
+export function blockOf(number: number): number {
+  return Math.floor(number / rowsOfBlock);
+}
+
+/** The words of a record with that of its block. Words of blocks are in their order as texts. */
+export function withBlock(words: string, number: number): string {
+  return `${words}${blockWord(blockOf(number))} `;
+}
+
+/** Only records of some blocks that follow each other. */
+export function ofBlocks(query: string, first: number, last: number): string {
+  return `${query} +[${blockWord(first)} TO ${blockWord(last)}]`;
+}
+
+function blockWord(block: number): string {
+  return `_b${String(block).padStart(10, '0')}`;
+}
+
 export function quoted(word: string): string {
   return `"${word}"`;
 }

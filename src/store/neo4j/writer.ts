@@ -5,6 +5,7 @@ import { type LinkKind, linksOfKind } from '../../domain/model/links.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import type { Ask, Connection } from './connection.ts';
 import { type Properties, type ReadProperties, type Value, withoutOthers } from './row-codec.ts';
+import { withBlock } from './search-words.ts';
 import { WindowTexts } from './window-texts.ts';
 import { type WindowState, WindowWriter } from './window-writer.ts';
 import {
@@ -124,17 +125,20 @@ function putRows(
     run(writeCypher.createChangeSet, { changeSet: { ...changeSet, number, token, written: put.map(({ id }) => id) } }),
   ];
   const fresh = put.filter(({ id }) => !before.has(id));
+  const numbers = new Map(fresh.map(({ id }) => [id, ++state.number]));
   for (const [kind, rows] of Map.groupBy(fresh, row => row.kind)) {
-    const given = rows.map(({ id, fields, derived }) => ({ id, kind, ...fields, ...derived, _since: number }));
-    making.push(run(createRowsText(kind), { rows: numberedInOrder(rows, given, fresh, state.number) }));
+    const given = rows.map(({ id, fields, derived }) => {
+      const own = numbers.get(id)!;
+      return { id, kind, ...fields, ...derivedOf(derived, own), _since: number, _number: neo4j.int(own) };
+    });
+    making.push(run(createRowsText(kind), { rows: given }));
   }
-  state.number += fresh.length;
   const replaced = put.filter(({ id }) => before.has(id));
   if (replaced.length > 0) {
-    const rows = replaced.map(({ id, kind, fields, derived }) => ({
-      id,
-      values: { ...withoutOthers(kind, { ...fields }), ...derived, _since: number },
-    }));
+    const rows = replaced.map(({ id, kind, fields, derived }) => {
+      const own = before.get(id)!['_number'] as number;
+      return { id, values: { ...withoutOthers(kind, { ...fields }), ...derivedOf(derived, own), _since: number } };
+    });
     making.push(run(writeCypher.putVersions, { rows, changeSet: number }));
   }
   for (const [link, changes] of linkChanges(put, before)) {
@@ -150,15 +154,10 @@ function putRows(
   return making;
 }
 
-/** Rows of a kind with their numbers, which are those of their places among all that are new. */
-function numberedInOrder(
-  rows: readonly WrittenRow[],
-  given: readonly Properties[],
-  fresh: readonly WrittenRow[],
-  last: number,
-): readonly Properties[] {
-  const places = new Map(fresh.map((row, i) => [row, i]));
-  return given.map((properties, i) => ({ ...properties, _number: neo4j.int(last + 1 + places.get(rows[i]!)!) }));
+/** Properties derived from a row and its number. */
+function derivedOf(derived: Properties, number: number): Properties {
+  const words = derived['_words'];
+  return typeof words === 'string' ? { ...derived, _words: withBlock(words, number) } : derived;
 }
 
 interface Change<T> {

@@ -45,6 +45,7 @@ const statements: Readonly<Record<string, string>> = {
   byTitleInSets: reachCypher.byTitleInSets(setConditions, true),
   inOrder: searchCypher.inOrder(searchConditions),
   byWords: searchCypher.byWords(searchConditions),
+  byFewWords: searchCypher.byFewWords(searchConditions),
   ...Object.fromEntries(searchConditions.map(condition => [`passing ${condition}`, searchCypher.passing(condition)])),
   ...Object.fromEntries(
     searchConditions.flatMap(condition => [

@@ -78,12 +78,21 @@ export class Writer {
     const before = await checkNames(run, batch);
     const making = batch.put.length === 0 ? [] : putRows(run, batch, before, state, token);
     making.push(...putRest(run, batch, state));
+    // All are waited for together: one that fails fails those after it too, and each is heard.
+    await Promise.all([...making, this.#finish(run, batch, state, token)]);
+    return state.changeSet;
+  }
+
+  /** Writes windows, and how far the store has come. */
+  async #finish(run: Ask, batch: WrittenBatch, state: State, token: string): Promise<void> {
     const windows = new WindowWriter(run, this.#texts, state);
     await windows.put(batch.windows);
     if (batch.recount) await windows.recount();
-    await Promise.all([...making, run(writeCypher.putState, { state: stateProperties(state) })]);
-    if (batch.put.length === 0) await run(writeCypher.keepToken, { token, kept: neo4j.int(tokensKept) });
-    return state.changeSet;
+    const isKept = batch.put.length > 0;
+    await Promise.all([
+      run(writeCypher.putState, { state: stateProperties(state) }),
+      isKept ? undefined : run(writeCypher.keepToken, { token, kept: neo4j.int(tokensKept) }),
+    ]);
   }
 }
 

@@ -11,7 +11,7 @@ import {
 } from '../../support/neo4j/empty-neo4j-store.ts';
 import { runs, seedOfRun } from '../../support/runs.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
-import { batchOf, plate } from '../../support/store-rows.ts';
+import { batchOf, edition, plate, windowOf, work } from '../../support/store-rows.ts';
 
 describeWithNeo4j('a Neo4j store', () => {
   test('that is not there, or not ours, or newer, or asked with a wrong password, is not opened', async () => {
@@ -39,6 +39,21 @@ describeWithNeo4j('a Neo4j store', () => {
     expect(await stores[0]!.lastChangeSet()).toBe(3);
     expect(await inDatabase('MATCH (s:Store) RETURN count(*)')).toEqual([[1]]);
     await Promise.all(stores.map(store => store.close()));
+  });
+
+  test('fails a change whole, whichever of its statements fails, and goes on', async () => {
+    const store = await emptyNeo4jStore();
+    const shelf = batchOf([work('birds'), edition('a')]);
+    await store.write(shelf);
+    const again = shelf.put.map(put => ({ ...put, isNew: true }));
+    const windows = [windowOf('edition-of-a')];
+    const origins = [{ source: 's', key: 'k', id: 'edition-of-a', digest: 'd' }];
+    for (const more of [{ windows }, { windows, origins, recount: true }]) {
+      await expect(store.write({ ...shelf, put: again, ...more })).rejects.toMatchObject({ code: 'BROKEN_PROMISE' });
+    }
+    expect(await store.windowsOf(['edition-of-a'])).toEqual([undefined]);
+    expect(await store.write(batchOf([plate('b')], { windows, origins }))).toEqual({ changeSet: 2 });
+    await store.close();
   });
 
   test('takes no id that its server could not find again, and says so', async () => {

@@ -12,8 +12,8 @@ export interface Config {
   /**
    * Password for a store that is kept by a server; `undefined` where none is set.
    *
-   * @throws INPUT_INVALID if its file cannot be read, is empty or holds more than a line, or if it is set twice; the
-   *   message never holds the password
+   * @throws STORE_UNREACHABLE if its file cannot be read, is empty or holds more than a line: the store cannot be opened
+   *   then; INPUT_INVALID if it is set twice. The message never holds the password
    */
   readonly storePassword?: string | undefined;
   /** Longest time a question may take, in milliseconds. */
@@ -71,9 +71,8 @@ function readSecret(file: string): string {
 }
 
 function refused(file: string, message: string): PlatestemmaError {
-  return new PlatestemmaError('INPUT_INVALID', `PLATESTEMMA_STORE_PASSWORD_FILE, ${JSON.stringify(file)}: ${message}`, {
-    place: { file },
-  });
+  const told = `PLATESTEMMA_STORE_PASSWORD_FILE, ${JSON.stringify(file)}: ${message}`;
+  return new PlatestemmaError('STORE_UNREACHABLE', told, { place: { file } });
 }
 
 /** Where the system keeps a user's data: XDG base directories, or what macOS and Windows have for it. */

@@ -4,7 +4,7 @@ import { graphFileSchema } from './domain/model/graph-file-schema.ts';
 import { kindsSdl } from './domain/model/sdl.ts';
 import { historySchema } from './intake/graph/history-schema.ts';
 import { mappingSchema } from './intake/table/mapping-schema.ts';
-import { schemaText } from './store/sqlite/schema-text.ts';
+import { addedText, schemaText } from './store/sqlite/schema-text.ts';
 
 /** A file that is made from declarations and committed. */
 interface GeneratedFile {
@@ -16,6 +16,7 @@ interface GeneratedFile {
 const files: readonly GeneratedFile[] = [
   { path: 'schema/graphql/kinds.graphql', text: kindsSdl },
   { path: 'schema/sqlite/0001-graph.sql', text: schemaText },
+  { path: 'schema/sqlite/0003-kinds.sql', text: () => addedText(3) },
   { path: 'schema/graph-file.schema.json', text: () => `${JSON.stringify(graphFileSchema(), null, 2)}\n` },
   { path: 'schema/graph-file-history.schema.json', text: () => `${JSON.stringify(historySchema(), null, 2)}\n` },
   { path: 'schema/table-mapping.schema.json', text: () => `${JSON.stringify(mappingSchema(), null, 2)}\n` },

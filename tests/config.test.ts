@@ -37,7 +37,7 @@ describe('the password of the store', () => {
   test('a file that is not there is named, with what the system says', () => {
     const file = join(folder, 'none');
     expect(refusal({ PLATESTEMMA_STORE_PASSWORD_FILE: file })).toMatchObject({
-      code: 'INPUT_INVALID',
+      code: 'STORE_UNREACHABLE',
       message: `PLATESTEMMA_STORE_PASSWORD_FILE, ${JSON.stringify(file)}: expected a file that can be read, the system says ENOENT`,
       place: { file },
     });

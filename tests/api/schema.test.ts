@@ -104,7 +104,7 @@ test('pictures are the kinds that can be copied', () => {
       .getPossibleTypes(picture)
       .map(type => type.name)
       .toSorted(),
-  ).toEqual(['Artwork', 'Detail', 'Motif', 'Plate']);
+  ).toEqual(['Artwork', 'Design', 'Detail', 'Motif', 'Plate']);
 });
 
 test('every kind has its enum value, and every kind of record but conventions its list', () => {

@@ -25,6 +25,7 @@ export function kindResolvers(): Record<string, TypeResolvers> {
   return {
     ...Object.fromEntries(recordKindNames.map(kind => [kind, recordResolvers(kind)])),
     ...Object.fromEntries(claimKindNames.map(kind => [kind, claimResolvers(claimKinds[kind])])),
+    ...itemResolvers(),
     Evidence: evidenceResolvers,
   };
 }
@@ -41,6 +42,19 @@ function claimResolvers(declared: Kind & { readonly type: 'claim' }): TypeResolv
     ...Object.fromEntries(roles.map(role => [role, linkResolver(role)])),
     ...fieldResolvers(declared),
   };
+}
+
+/** Of the items that name other records. */
+function itemResolvers(): Record<string, TypeResolvers> {
+  const items = [...Object.values<Kind>(recordKinds), ...Object.values<Kind>(claimKinds)].flatMap(({ fields }) =>
+    Object.values(fields).filter(field => field.type === 'items'),
+  );
+  return Object.fromEntries(
+    items.flatMap(({ name, item }): [string, TypeResolvers][] => {
+      const links = Object.entries(item).filter(([, part]) => part.type === 'record');
+      return links.length === 0 ? [] : [[name, Object.fromEntries(links.map(([part]) => [part, linkResolver(part)]))]];
+    }),
+  );
 }
 
 function fieldResolvers(declared: Kind): TypeResolvers {
@@ -110,6 +124,8 @@ const evidenceResolvers: TypeResolvers = {
   reference: (part: Evidence, _args: never, context) => loadLink(part.reference, context),
   record: (part: Evidence, _args: never, context) => loadLink(part.record, context),
   claim: (part: Evidence, _args: never, context) => loadLink(part.claim, context),
+  photograph: (part: Evidence, _args: never, context) => loadLink(part.photograph, context),
+  region: listResolver('region'),
 };
 
 function labelIn(row: AnyRow | undefined, language: string | undefined): string | undefined {

@@ -3,6 +3,7 @@ import { copyingRules } from './copying-date-rules.ts';
 import type { DateRule, SharedDateRule } from './date-rule.ts';
 import { datingRules } from './dating-date-rules.ts';
 import { editionRules } from './edition-date-rules.ts';
+import { objectRules } from './object-date-rules.ts';
 import { personRules } from './person-date-rules.ts';
 import { printingRules } from './printing-date-rules.ts';
 import { recordRules } from './record-date-rules.ts';
@@ -19,6 +20,7 @@ export const dateRules: readonly DateRule[] = [
   ...printingRules,
   ...accessRules,
   ...personRules,
+  ...objectRules,
   ...recordRules,
 ];
 

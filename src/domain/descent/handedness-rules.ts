@@ -42,6 +42,13 @@ export const handednessRules: readonly HandednessRule[] = [
     ...{ one: id, other: of, handedness: handednessSteps.DETAIL },
   })),
   rule(
+    'comparison',
+    'Comparison',
+    'Two pictures that were looked at side by side are as they were seen.',
+    ({ picture, against, handedness }) =>
+      handedness === undefined ? undefined : { one: picture, other: against, handedness },
+  ),
+  rule(
     'identity',
     'Identity',
     'Records of the same thing show it alike.',

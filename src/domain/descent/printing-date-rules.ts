@@ -1,3 +1,4 @@
+import { kindOfId } from '../model/id.ts';
 import { dateRule } from './date-rule.ts';
 import { dateVariable } from './date-variable.ts';
 
@@ -5,10 +6,11 @@ export const printingRules = [
   dateRule(
     'x8',
     'PrintedFrom',
-    'A printing surface was made no later than a picture printed from it.',
-    ({ id, matrix, picture }, rule) => ({
-      links: [rule.inOrder(dateVariable(matrix, 'made'), dateVariable(picture, 'made'), [id])],
-    }),
+    'A printing surface was made no later than a plate or motif printed from it; a design may be older than a surface of it.',
+    ({ id, matrix, picture }, rule) =>
+      kindOfId(picture) === 'Design'
+        ? {}
+        : { links: [rule.inOrder(dateVariable(matrix, 'made'), dateVariable(picture, 'made'), [id])] },
   ),
   dateRule(
     'x9',

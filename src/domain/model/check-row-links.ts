@@ -4,7 +4,7 @@ import { edtfBounds } from '../dates/edtf.ts';
 import type { Field } from './declaration.ts';
 import { checkId } from './id.ts';
 import { claimKinds, isClaimKind, isRecordKind, type KindName, recordKinds } from './kinds.ts';
-import { linksOfKind } from './links.ts';
+import { itemLinksOfKind, linksOfKind } from './links.ts';
 import type { AnyRow, Evidence } from './row.ts';
 
 /**
@@ -16,12 +16,17 @@ export function checkRowLinks(row: AnyRow, place: SourcePlace): void {
   const values = row as unknown as Readonly<Record<string, unknown>>;
   checkLink(row.id, [row.kind], row.id, 'id', place);
   for (const link of linksOfKind(row.kind)) checkLink(values[link.name], link.to, row.id, link.name, place);
+  for (const { field, part, to } of itemLinksOfKind(row.kind)) {
+    for (const item of (values[field] ?? []) as readonly Readonly<Record<string, unknown>>[])
+      checkLink(item[part], to, row.id, field, place);
+  }
   checkLink(values['supersededBy'], ['any claim'], row.id, 'supersededBy', place);
   checkLink(values['alternativeTo'], ['Alternatives'], row.id, 'alternativeTo', place);
   for (const part of (values['evidence'] ?? []) as readonly Evidence[]) {
     checkLink(part.reference, ['Reference'], row.id, 'evidence', place);
     checkLink(part.record, ['any record'], row.id, 'evidence', place);
     checkLink(part.claim, ['any claim'], row.id, 'evidence', place);
+    checkLink(part.photograph, ['Photograph'], row.id, 'evidence', place);
   }
   for (const name of edtfFields.get(row.kind)!) checkDate(values[name], edtfBounds, row.id, name, place);
   checkDate(values['on'], parseDay, row.id, 'on', place);

@@ -11,7 +11,13 @@ export interface Vocabulary {
   readonly words: Readonly<Record<string, string>>;
 }
 
-interface FieldBase {
+/** What was there before is never changed: what comes later says which schema of stores has it first. */
+interface Added {
+  /** Number of the schema of stores that first has it; absent: 1. */
+  readonly since?: number;
+}
+
+interface FieldBase extends Added {
   readonly doc: string;
   readonly required?: true;
 }
@@ -59,7 +65,7 @@ export interface ItemsField extends FieldBase {
   readonly item: Readonly<Record<string, ItemField>>;
 }
 
-export type ItemField = TextField | IntegerField | NumberField | FlagField | WordField;
+export type ItemField = TextField | IntegerField | NumberField | FlagField | WordField | RecordField;
 
 /** A value of another standard's own form, kept as it is (CSL-JSON, a convention's value). */
 export interface JsonField extends FieldBase {
@@ -79,14 +85,14 @@ export type Field =
 export type Fields = Readonly<Record<string, Field>>;
 
 /** What a claim connects, by named role. */
-export interface Role {
+export interface Role extends Added {
   readonly doc: string;
   /** Kinds of records (or claims) that may stand here; `'any record'` and `'any claim'` open it to all. */
   readonly to: readonly string[];
   readonly required?: true;
 }
 
-export interface RecordKind {
+export interface RecordKind extends Added {
   readonly kind: string;
   readonly type: 'record';
   readonly doc: string;
@@ -98,14 +104,14 @@ export interface RecordKind {
   readonly plural: string;
   /** Field that names the record where it has no label of its own. */
   readonly namedBy?: string;
-  /** Can be copied, or copy: artwork, plate, motif, detail. */
+  /** Can be copied, or copy: artwork, plate, motif, detail, design. */
   readonly picture?: true;
   /** Bibliographic records belong to the group and never to a private notebook. */
   readonly shared?: true;
   readonly fields: Fields;
 }
 
-export interface ClaimKind {
+export interface ClaimKind extends Added {
   readonly kind: string;
   readonly type: 'claim';
   readonly doc: string;

@@ -7,6 +7,7 @@ import {
   recordKindNames,
   recordKinds,
 } from './kinds.ts';
+import { percentRectangle } from './percent-rectangle.ts';
 import { certainty, stance, standing } from './vocabularies.ts';
 
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -98,6 +99,8 @@ const claimBase: JsonSchema = {
           claim: id('Another claim.'),
           words: text('Words of a document.'),
           note: text('A note.'),
+          photograph: id('A photograph on which it can be seen.'),
+          region: fieldSchema({ type: 'items', ...percentRectangle, doc: 'Where on the photograph it can be seen.' }),
         },
         [],
       ),

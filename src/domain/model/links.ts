@@ -1,3 +1,4 @@
+import type { ItemsField, Kind } from './declaration.ts';
 import { claimKindNames, claimKinds, type KindName, recordKindNames, recordKinds } from './kinds.ts';
 
 /** A place in a row that holds the id of another row: a role of a claim, or a field of a record. */
@@ -24,6 +25,32 @@ export function linkKind(kind: KindName, name: string): LinkKind | undefined {
 
 export function linksOfKind(kind: KindName): readonly LinkKind[] {
   return byKind.get(kind) ?? [];
+}
+
+/** A part of the items in a field that holds the id of another row. Stores find no row by it. */
+export interface ItemLinkKind {
+  readonly field: string;
+  readonly part: string;
+  readonly to: readonly string[];
+}
+
+export function itemLinksOfKind(kind: KindName): readonly ItemLinkKind[] {
+  return itemLinks.get(kind) ?? [];
+}
+
+const itemLinks = new Map<KindName, readonly ItemLinkKind[]>(
+  [...Object.values<Kind>(recordKinds), ...Object.values<Kind>(claimKinds)].map(({ kind, fields }) => [
+    kind as KindName,
+    Object.entries(fields).flatMap(([field, declared]) =>
+      declared.type === 'items' ? linksOfItems(field, declared) : [],
+    ),
+  ]),
+);
+
+function linksOfItems(field: string, { item }: ItemsField): ItemLinkKind[] {
+  return Object.entries(item).flatMap(([part, declared]) =>
+    declared.type === 'record' ? [{ field, part, to: declared.to }] : [],
+  );
 }
 
 /** Codes: records 1000 + 100 × place of the kind + place of the link; claims the same from 5000. */

@@ -10,3 +10,12 @@ export const percentRectangle = {
     height: { type: 'number', unit: 'percent of the height', least: 0, most: 100, required: true, doc: 'Height.' },
   },
 } as const satisfies Pick<ItemsField, 'name' | 'item'>;
+
+/** A spot on a picture, in percent of its width and height from the top left corner. */
+export const percentPoint = {
+  name: 'PercentPoint',
+  item: {
+    x: { type: 'number', unit: 'percent of the width', least: 0, most: 100, required: true, doc: 'From the left.' },
+    y: { type: 'number', unit: 'percent of the height', least: 0, most: 100, required: true, doc: 'From the top.' },
+  },
+} as const satisfies Pick<ItemsField, 'name' | 'item'>;

@@ -1,4 +1,4 @@
-import type { Field, ItemField } from './declaration.ts';
+import type { Field, ItemField, Role } from './declaration.ts';
 import { claimKinds, isRecordKind, type KindName, recordKinds } from './kinds.ts';
 
 /** How a value of a row is kept: one scalar, the id of another row, or a value with parts of its own. */
@@ -7,6 +7,8 @@ export type FieldShape = 'text' | 'integer' | 'number' | 'flag' | 'link' | 'json
 export interface RowField {
   readonly name: string;
   readonly shape: FieldShape;
+  /** Number of the schema of stores that first has it in a kind that was there before; absent: as long as the kind. */
+  readonly since?: number;
 }
 
 const recordBase: readonly RowField[] = [
@@ -46,12 +48,19 @@ const byKind = new Map<KindName, readonly RowField[]>(
 );
 
 function claimFields(kind: Exclude<KindName, keyof typeof recordKinds>): RowField[] {
-  const roles = Object.keys(claimKinds[kind].roles).map(name => ({ name, shape: 'link' as const }));
+  const roles = Object.entries<Role>(claimKinds[kind].roles).map(([name, role]) => ({
+    ...{ name, shape: 'link' as const },
+    ...addedIn(role),
+  }));
   return [...roles, ...ownFields(claimKinds[kind].fields), ...claimBase];
 }
 
 function ownFields(fields: Readonly<Record<string, Field>>): RowField[] {
-  return Object.entries(fields).map(([name, field]) => ({ name, shape: shapeOf(field) }));
+  return Object.entries(fields).map(([name, field]) => ({ name, shape: shapeOf(field), ...addedIn(field) }));
+}
+
+function addedIn({ since }: Field | Role): Pick<RowField, 'since'> {
+  return since === undefined ? {} : { since };
 }
 
 function shapeOf(field: Field | ItemField): FieldShape {

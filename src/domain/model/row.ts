@@ -1,5 +1,6 @@
 import type { ClaimKind, Field, Fields, ItemField, RecordKind, Role } from './declaration.ts';
 import type { ClaimKindName, claimKinds, RecordKindName, recordKinds } from './kinds.ts';
+import type { percentRectangle } from './percent-rectangle.ts';
 
 /** A name or title, with the language it is in where that is known. */
 export interface Label {
@@ -23,6 +24,10 @@ export interface Evidence {
   /** Words of a document. */
   readonly words?: string;
   readonly note?: string;
+  /** Id of a Photograph on which it can be seen. */
+  readonly photograph?: string;
+  /** Where on the photograph, in percent of its width and height. */
+  readonly region?: readonly FieldsOf<typeof percentRectangle.item>[];
 }
 
 /** Where a record was taken from: a source and the record's key there (for MARC: fields 003 and 001). */

@@ -224,3 +224,82 @@ export const markKind = {
     SIGNATURE: 'signature',
   },
 } as const satisfies Vocabulary;
+
+export const featureKind = {
+  name: 'FeatureKind',
+  doc: 'How much it says that two pictures share a feature: what anybody would draw says little, an error much.',
+  words: {
+    CONVENTIONAL: 'conventional',
+    SPECIFIC: 'specific',
+    PECULIARITY: 'peculiarity',
+    LOSS: 'loss',
+    ADDITION: 'addition',
+    WRONG_WORD: 'wrong word',
+    SLIP_OF_LETTERING: 'slip of lettering',
+  },
+} as const satisfies Vocabulary;
+
+export const permission = {
+  name: 'Permission',
+  doc: 'Whether a photograph may be published. Permission is never assumed.',
+  words: { ASKED: 'asked for', GIVEN: 'given', REFUSED: 'refused' },
+} as const satisfies Vocabulary;
+
+export const enquiryState = {
+  name: 'EnquiryState',
+  doc: 'How far an enquiry has come.',
+  words: {
+    TO_BE_SENT: 'to be sent',
+    SENT: 'sent',
+    ANSWERED: 'answered',
+    WITHOUT_ANSWER: 'without answer',
+    CLOSED: 'closed',
+  },
+} as const satisfies Vocabulary;
+
+export const agreement = {
+  name: 'Agreement',
+  doc: 'How two pictures stand to each other in a feature. CONTRARY: it is absent here, and present in a rival version.',
+  words: {
+    SHARED: 'shared',
+    DEVIATING_SLIGHTLY: 'deviating slightly',
+    DEVIATING_MODERATELY: 'deviating moderately',
+    CONTRARY: 'contrary',
+  },
+} as const satisfies Vocabulary;
+
+export const comparisonConclusion = {
+  name: 'ComparisonConclusion',
+  doc: 'What who compared two pictures concluded of the second: it enters no computation, but that it was looked at.',
+  words: {
+    SOURCE: 'the source',
+    NOT_THE_SOURCE: 'not the source',
+    RELATED: 'related',
+    UNDECIDED: 'undecided',
+  },
+} as const satisfies Vocabulary;
+
+export const examinationResult = {
+  name: 'ExaminationResult',
+  doc: 'Whether a picture that was sought was found.',
+  words: { FOUND: 'found', NOT_FOUND: 'not found', UNSURE: 'perhaps found' },
+} as const satisfies Vocabulary;
+
+/** From what finds most to what finds least. */
+export const coverage = {
+  name: 'Coverage',
+  doc: 'How closely somebody looked. None of them finds everything.',
+  words: {
+    LEAF_BY_LEAF: 'leaf by leaf',
+    DIGITAL_COPY: 'a good digital copy',
+    QUICK_LOOK: 'a quick look',
+    PLATE_LIST: 'a list of plates only',
+    SEARCH: 'a search by words',
+  },
+} as const satisfies Vocabulary;
+
+export const opinionVerdict = {
+  name: 'OpinionVerdict',
+  doc: 'What somebody thinks of a claim.',
+  words: { AGREES: 'agrees with', DOUBTS: 'doubts', REJECTS: 'rejects' },
+} as const satisfies Vocabulary;

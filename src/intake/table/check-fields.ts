@@ -67,6 +67,7 @@ function* checkItems(field: ItemsField, entry: FieldEntry, path: string, names: 
       const part = field.item[name];
       const at = `${path}[${i}].${name}`;
       if (part === undefined) yield { path: at, message: `expected one of ${Object.keys(field.item).join(', ')}` };
+      else if (part.type === 'record') yield { path: at, message: `"${name}" cannot be filled from a table` };
       else {
         yield* checkValue(value, at, names);
         yield* checkConstants(part, value, at);

@@ -145,7 +145,7 @@ function itemOf(
   for (const [name, got] of gots) {
     const part = field.item[name]!;
     const piece = got.pieces.length === 1 ? got.pieces[0] : got.pieces[at];
-    const read = piece === undefined ? undefined : scalarOf(part, piece.text);
+    const read = piece === undefined || part.type === 'record' ? undefined : scalarOf(part, piece.text);
     if (read === undefined) continue;
     if ('value' in read) item[name] = 'many' in part && part.many === true ? [read.value] : read.value;
     else {

@@ -9,7 +9,7 @@ import { languageTag } from '../marcxml/languages.ts';
 export type Scalar = { readonly value: string | number | boolean } | { readonly expected: string };
 
 /** Fields that hold values made from a text. */
-export type ScalarField = Exclude<Field, { type: 'record' | 'items' | 'json' }> | ItemField;
+export type ScalarField = Exclude<Field | ItemField, { type: 'record' | 'items' | 'json' }>;
 
 /** Reads a text as the field has its values. Numbers are written with a point; flags as yes or no, true or false, 1 or 0. */
 export function scalarOf(field: ScalarField, text: string): Scalar {

@@ -1,5 +1,5 @@
 import { isRecordKind } from '../../domain/model/kinds.ts';
-import { linksOfKind } from '../../domain/model/links.ts';
+import { itemLinksOfKind, linksOfKind } from '../../domain/model/links.ts';
 import type { AnyRow, Evidence } from '../../domain/model/row.ts';
 import { graphLine } from './graph-line.ts';
 
@@ -14,6 +14,10 @@ export function canonicalLine(row: AnyRow, nameOf: (id: string) => string): stri
     const value = renamed[link.name];
     if (typeof value === 'string') renamed[link.name] = nameOf(value);
   }
+  for (const { field, part } of itemLinksOfKind(row.kind)) {
+    const items = renamed[field] as readonly Readonly<Record<string, unknown>>[] | undefined;
+    if (items !== undefined) renamed[field] = items.map(item => renamePart(item, part, nameOf));
+  }
   if ('evidence' in row && row.evidence !== undefined) {
     renamed['evidence'] = row.evidence.map(evidence => renameEvidence(evidence, nameOf));
   }
@@ -27,12 +31,25 @@ export function namedIds(row: AnyRow): string[] {
   const values = row as unknown as Readonly<Record<string, unknown>>;
   const names = [...linksOfKind(row.kind).map(link => link.name), 'alternativeTo', 'supersededBy'];
   const ids = names.map(name => values[name]).filter(value => typeof value === 'string');
+  const inItems = itemLinksOfKind(row.kind).flatMap(({ field, part }) =>
+    ((values[field] ?? []) as readonly Readonly<Record<string, unknown>>[]).map(item => item[part]),
+  );
   const evidence = 'evidence' in row ? (row.evidence ?? []) : [];
-  return [...ids, ...evidence.flatMap(e => [e.reference, e.record, e.claim].filter(id => id !== undefined))];
+  const inEvidence = evidence.flatMap(e => [e.reference, e.record, e.claim, e.photograph]);
+  return [...ids, ...[...inItems, ...inEvidence].filter(id => typeof id === 'string')];
+}
+
+function renamePart(
+  item: Readonly<Record<string, unknown>>,
+  part: string,
+  nameOf: (id: string) => string,
+): Readonly<Record<string, unknown>> {
+  const id = item[part];
+  return typeof id === 'string' ? { ...item, [part]: nameOf(id) } : item;
 }
 
 function renameEvidence(evidence: Evidence, nameOf: (id: string) => string): Evidence {
-  const { reference, locator, record, mark, claim, words, note } = evidence;
+  const { reference, locator, record, mark, claim, words, note, photograph, region } = evidence;
   return {
     ...(reference === undefined ? {} : { reference: nameOf(reference) }),
     ...(locator === undefined ? {} : { locator }),
@@ -41,5 +58,7 @@ function renameEvidence(evidence: Evidence, nameOf: (id: string) => string): Evi
     ...(claim === undefined ? {} : { claim: nameOf(claim) }),
     ...(words === undefined ? {} : { words }),
     ...(note === undefined ? {} : { note }),
+    ...(photograph === undefined ? {} : { photograph: nameOf(photograph) }),
+    ...(region === undefined ? {} : { region }),
   };
 }

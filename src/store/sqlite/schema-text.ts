@@ -1,14 +1,24 @@
 import { claimStepNames, claimSteps } from '../../domain/descent/walk-steps.ts';
-import { claimKindNames, type KindName, recordKindNames } from '../../domain/model/kinds.ts';
+import type { Kind } from '../../domain/model/declaration.ts';
+import { claimKindNames, claimKinds, type KindName, recordKindNames, recordKinds } from '../../domain/model/kinds.ts';
 import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 
-/** Number of the newest migration; the file of it is `schema/sqlite/0002-written.sql`. */
-export const schemaNumber = 2;
+/** Number of the newest migration; the file of it is `schema/sqlite/0003-kinds.sql`. */
+export const schemaNumber = 3;
 
 /** Marks a file as a store of this program, in the header of the database file. */
 export const applicationId = 0x504c5354;
 
-export const kindNames: readonly KindName[] = [...recordKindNames, ...claimKindNames];
+/** Every kind, those that stores had first before those that came later: the place of a kind is its number in a store, for ever. */
+export const kindNames: readonly KindName[] = [...recordKindNames, ...claimKindNames].toSorted(
+  (one, other) => kindSince(one) - kindSince(other),
+);
+
+/** Number of the first schema that has a kind. */
+export function kindSince(kind: KindName): number {
+  const { since = 1 }: Kind = { ...recordKinds, ...claimKinds }[kind];
+  return since;
+}
 
 /** Table of a kind: `Edition` is `edition`, `EditionDescent` is `edition_descent`. */
 export function tableOf(kind: KindName): string {
@@ -31,11 +41,29 @@ const types: Readonly<Record<FieldShape, string>> = {
 
 /** The first migration, whole: what is common is written here, a table a kind follows from the declarations. */
 export function schemaText(): string {
-  return `${heading}\n${kindNames.map(tableText).join('\n')}\n${common}\n${walkIndexes()}`;
+  return `${heading}\n${tablesOf(1)}\n${common}\n${walkIndexes()}`;
+}
+
+/** A later migration that brings kinds, and fields of kinds that were there before. */
+export function addedText(number: number): string {
+  const columns = kindNames.flatMap(kind =>
+    rowFields(kind)
+      .filter(({ since }) => since === number)
+      .map(({ name, shape }) => `ALTER TABLE "${tableOf(kind)}" ADD COLUMN "${name}" ${types[shape]};\n`),
+  );
+  return `${addedHeading}\n${columns.join('')}\n${tablesOf(number)}`;
+}
+
+function tablesOf(number: number): string {
+  return kindNames
+    .filter(kind => kindSince(kind) === number)
+    .map(tableText)
+    .join('\n');
 }
 
 function tableText(kind: KindName): string {
-  const columns = rowFields(kind).map(({ name, shape }) => `  "${name}" ${types[shape]},\n`);
+  const fields = rowFields(kind).filter(({ since }) => since === undefined);
+  const columns = fields.map(({ name, shape }) => `  "${name}" ${types[shape]},\n`);
   return `CREATE TABLE "${tableOf(kind)}" (
   _key INTEGER NOT NULL,
   _since INTEGER NOT NULL,
@@ -65,6 +93,11 @@ function walkIndex(kind: KindName, from: string, to: string): string {
 const heading = `-- Generated from the declarations of kinds by "npm run generate". A store is one SQLite file.
 
 -- Versions of records and claims: valid from the change set _since until the one before _until (null: now).
+`;
+
+const addedHeading = `-- Generated from the declarations of kinds by "npm run generate".
+
+-- Kinds, and fields of kinds, that came after the first schema.
 `;
 
 const common = `-- One row a change set: who wrote, when, why. "batch" names a run of an intake.

@@ -4,7 +4,6 @@ import { withOverrides } from '../../../src/domain/conventions/with-overrides.ts
 import { dateRules, sharedDateRules } from '../../../src/domain/descent/date-rules.ts';
 import type { DateLink, DatesNetwork, DayBound } from '../../../src/domain/descent/dates-network.ts';
 import type { NetworkOptions } from '../../../src/domain/descent/linked-records.ts';
-import { claimKindNames } from '../../../src/domain/model/kinds.ts';
 import type { AnyRow, ClaimOf } from '../../../src/domain/model/row.ts';
 import {
   appearance,
@@ -264,6 +263,10 @@ describe('plates, states and printing surfaces', () => {
     ]);
   });
 
+  test('x8: a design may be older than a surface that it was printed from', () => {
+    expect(said([printedFrom('f', 'design-of-d', 'matrix-of-x')])).toEqual([]);
+  });
+
   test('x9: nor than a cast of it', () => {
     expect(said([casting('c', 'matrix-of-cast', 'matrix-of-x')])).toEqual([
       'x9 matrix-x made <= matrix-cast made by casting-c',
@@ -472,18 +475,70 @@ describe('x22: records that are the same', () => {
   });
 });
 
+test.each(['piece', 'motif'])('x14: a design was introduced no later than a %s that follows it was made', kind => {
+  const follows: AnyRow = { id: 'follows-of-f', kind: 'Follows', record: `${kind}-of-a`, design: 'design-of-d' };
+  expect(said([follows])).toEqual([`x14 design-d introduced <= ${kind}-a made by follows-f`]);
+});
+
+describe('x18: custody', () => {
+  const custody = (thing: string, more: Partial<ClaimOf<'Custody'>> = {}): ClaimOf<'Custody'> => ({
+    ...{ id: 'custody-of-c', kind: 'Custody', thing, holder: 'agent-of-h', ...more },
+  });
+  const exemplar: AnyRow = { id: 'exemplar-of-x', kind: 'Exemplar', edition: 'edition-of-e' };
+
+  test.each(['artwork', 'piece', 'matrix'])('of a %s begins no earlier than it was made', kind => {
+    expect(said([custody(`${kind}-of-t`, { acquired: '1801' })])).toEqual([
+      'x18 custody-c acquired 1801-01-01..1801-12-31 by custody-c',
+      `x18 ${kind}-t made <= custody-c acquired by custody-c`,
+    ]);
+  });
+
+  test('of an exemplar begins no earlier than its edition was published', () => {
+    expect(said([custody('exemplar-of-x'), exemplar])).toEqual([
+      'x18 edition-e published <= custody-c acquired by custody-c',
+    ]);
+  });
+
+  test('of an exemplar of which no edition is known bounds itself alone', () => {
+    const line = 'x18 custody-c acquired 1801-01-01..1801-12-31 by custody-c';
+    expect(said([custody('exemplar-of-x', { acquired: '1801' })])).toEqual([line]);
+    const album: AnyRow = { id: 'exemplar-of-x', kind: 'Exemplar' };
+    expect(said([custody('exemplar-of-x', { acquired: '1801' }), album])).toEqual([line]);
+  });
+
+  test('says nothing by when it ended', () => {
+    expect(said([custody('piece-of-t', { parted: '1810' })])).toEqual([
+      'x18 piece-t made <= custody-c acquired by custody-c',
+    ]);
+  });
+});
+
 describe('the table', () => {
   test('has each rule once, with what it says', () => {
     const rows = [...dateRules, ...sharedDateRules];
     expect(rows.map(({ id }) => id).sort()).toEqual([
-      ...['x1', 'x10', 'x11', 'x12', 'x13', 'x15', 'x16', 'x17', 'x19', 'x2', 'x20', 'x22', 'x3', 'x3b', 'x4', 'x5'],
+      ...[
+        'x1',
+        'x10',
+        'x11',
+        'x12',
+        'x13',
+        'x14',
+        'x15',
+        'x16',
+        'x17',
+        'x18',
+        'x19',
+        'x2',
+        'x20',
+        'x22',
+        'x3',
+        'x3b',
+        'x4',
+        'x5',
+      ],
       ...['x6', 'x7', 'x8', 'x9'],
     ]);
     expect(rows.filter(({ says }) => !says.endsWith('.'))).toEqual([]);
-  });
-
-  test('says nothing of the other kinds of claims', () => {
-    const ruled = new Set<string>([...dateRules.map(({ of }) => of), 'Identity']);
-    expect(claimKindNames.filter(kind => !ruled.has(kind))).toEqual(['MadeAt', 'Depiction']);
   });
 });

@@ -57,6 +57,19 @@ test('a state is as its surface, and a detail as its whole', () => {
   expect(said(detail('d', 'plate-of-a'))).toEqual(['detail: detail-d as plate-a by detail-d']);
 });
 
+test.each([
+  ['SAME', ['comparison: motif-a as plate-b by comparison-c']],
+  ['REVERSED', ['comparison: motif-a reverse of plate-b by comparison-c']],
+  ['UNKNOWN', ['comparison: motif-a not known against plate-b by comparison-c']],
+  [undefined, []],
+] as const)('pictures looked at side by side, and seen to be %s', (handedness, lines) => {
+  const seen: AnyRow = {
+    ...{ id: 'comparison-of-c', kind: 'Comparison', picture: 'motif-of-a', against: 'plate-of-b' },
+    ...(handedness === undefined ? {} : { handedness }),
+  };
+  expect(said(seen)).toEqual(lines);
+});
+
 test('records of the same thing are alike, those of one work or edition need not be', () => {
   const same = (more: Partial<ClaimOf<'Identity'>>): ClaimOf<'Identity'> => ({
     ...{ id: 'identity-of-i', kind: 'Identity', one: 'plate-of-a', other: 'plate-of-b', verdict: 'SAME', ...more },
@@ -86,6 +99,7 @@ describe('each rule', () => {
       'casting',
       'state',
       'detail',
+      'comparison',
       'identity',
     ]);
     expect(handednessRules.filter(({ says }) => !says.endsWith('.'))).toEqual([]);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { Field, Kind } from '../../../src/domain/model/declaration.ts';
-import { claimKinds, recordKindNames, recordKinds } from '../../../src/domain/model/kinds.ts';
-import { linkKinds } from '../../../src/domain/model/links.ts';
+import type { Field, Kind, RecordKind, Role } from '../../../src/domain/model/declaration.ts';
+import { claimKinds, type KindName, recordKindNames, recordKinds } from '../../../src/domain/model/kinds.ts';
+import { itemLinksOfKind, linkKind, linkKinds } from '../../../src/domain/model/links.ts';
 import { baseNames } from '../../../src/domain/model/row.ts';
 import { inversesOf } from '../../../src/domain/model/sdl-inverse.ts';
 
@@ -53,4 +53,38 @@ test('every kind, field and role is explained in a sentence', () => {
     ...(kind.type === 'claim' ? Object.values(kind.roles).map(role => role.doc) : []),
   ]);
   expect(docs.filter(doc => !/^\p{Lu}.*\.$/u.test(doc))).toEqual([]);
+});
+
+test('what is of the group and never of one notebook is what libraries describe, not what scholars find', () => {
+  const shared = Object.values<RecordKind>(recordKinds).filter(kind => kind.shared === true);
+  expect(shared.map(({ kind }) => kind)).toEqual([
+    ...['Agent', 'Place', 'Workshop', 'Work', 'Edition', 'Exemplar', 'Plate', 'Matrix', 'State', 'Artwork'],
+    ...['Reference', 'Convention', 'Design'],
+  ]);
+});
+
+test('a kind or field that came later stands after those before it, so that codes stay', () => {
+  const roles = kinds.map((kind): readonly Role[] => (kind.type === 'claim' ? Object.values(kind.roles) : []));
+  const fields = kinds.map(kind => Object.values<Field>(kind.fields));
+  for (const list of [Object.values<Kind>(recordKinds), Object.values<Kind>(claimKinds), ...roles, ...fields]) {
+    const since = list.map(part => part.since ?? 1);
+    expect(since).toEqual(since.toSorted((a, b) => a - b));
+  }
+});
+
+test('links that stores had first keep their codes', () => {
+  const code = (kind: KindName, name: string) => linkKind(kind, name)?.code;
+  expect([
+    code('Place', 'within'),
+    code('Edition', 'work'),
+    code('Motif', 'piece'),
+    code('Imprint', 'agent'),
+    code('Copying', 'source'),
+    code('Identity', 'other'),
+  ]).toEqual([1102, 1400, 2100, 5002, 5301, 6401]);
+});
+
+test('parts of items that name records are told', () => {
+  expect(itemLinksOfKind('Comparison')).toEqual([{ field: 'points', part: 'feature', to: ['Feature'] }]);
+  expect(itemLinksOfKind('Piece')).toEqual([]);
 });

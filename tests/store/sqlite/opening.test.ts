@@ -67,24 +67,6 @@ test('a store of a newer schema is left to the newer program', async () => {
   expect(await refusal(file, true)).toBe('STORE_NEWER');
 });
 
-test('a store of the first schema is brought to the newest, and tells its whole history', async () => {
-  const file = temporaryStore();
-  const store = await openSqliteStore(file, { create: true });
-  await store.write(batchOf([plate('a'), plate('b'), plate('c')]));
-  await store.write(batchOf([plate('d'), plate('c', { caption: 'two' }), plate('a', { caption: 'two' })]));
-  const whole = await store.changesAfter(0, 99);
-  await store.close();
-  database(file, 'DROP TABLE written; PRAGMA user_version = 1');
-  const again = await openSqliteStore(file);
-  expect((await again.facts()).schema).toBe(schemaNumber);
-  expect(await again.changesAfter(0, 99)).toEqual(whole);
-  expect(whole.map(({ put }) => put.map(({ id }) => id))).toEqual([
-    ['plate-of-a', 'plate-of-b', 'plate-of-c'],
-    ['plate-of-a', 'plate-of-c', 'plate-of-d'],
-  ]);
-  await again.close();
-});
-
 test('a migration that fails leaves no part of itself', async () => {
   const file = temporaryStore();
   database(file, `CREATE TABLE plate (mine); INSERT INTO plate VALUES (1); PRAGMA application_id = ${applicationId}`);

@@ -9,7 +9,7 @@ export const attribution = {
   says: '{record} is by {agent} as {role}',
   roles: {
     record: {
-      to: ['Work', 'Edition', 'Plate', 'Matrix', 'State', 'Artwork', 'Piece', 'Motif', 'Exemplar'],
+      to: ['Work', 'Edition', 'Plate', 'Matrix', 'State', 'Artwork', 'Piece', 'Motif', 'Exemplar', 'Design'],
       required: true,
       doc: 'What is attributed.',
     },

@@ -10,8 +10,8 @@ export const copying = {
   words: { en: ['copying', 'copyings'] },
   says: '{copy} was copied from {source}',
   roles: {
-    copy: { to: ['Artwork', 'Plate', 'Motif', 'Detail'], required: true, doc: 'The later picture.' },
-    source: { to: ['Artwork', 'Plate', 'Motif', 'Detail'], required: true, doc: 'The picture it follows.' },
+    copy: { to: ['Artwork', 'Plate', 'Motif', 'Detail', 'Design'], required: true, doc: 'The later picture.' },
+    source: { to: ['Artwork', 'Plate', 'Motif', 'Detail', 'Design'], required: true, doc: 'The picture it follows.' },
     through: { to: ['Edition', 'State', 'Exemplar'], doc: 'Edition, state or exemplar that the copyist used.' },
   },
   fields: {

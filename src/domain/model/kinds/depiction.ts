@@ -8,7 +8,11 @@ export const depiction = {
   words: { en: ['depiction', 'depictions'] },
   says: '{picture} shows {iconclass} {named}',
   roles: {
-    picture: { to: ['Artwork', 'Plate', 'Motif', 'Detail', 'Work', 'Edition'], required: true, doc: 'What shows it.' },
+    picture: {
+      to: ['Artwork', 'Plate', 'Motif', 'Detail', 'Work', 'Edition', 'Design'],
+      required: true,
+      doc: 'What shows it.',
+    },
     subject: {
       to: ['Agent', 'Place', 'Piece', 'Artwork', 'Work'],
       doc: 'A named person, place or thing that is recorded.',

@@ -12,7 +12,7 @@ export const detail = {
   fields: {
     of: {
       type: 'record',
-      to: ['Artwork', 'Plate', 'Motif', 'Detail'],
+      to: ['Artwork', 'Plate', 'Motif', 'Detail', 'Design'],
       required: true,
       doc: 'The picture it is part of.',
     },

@@ -17,5 +17,15 @@ export const identity = {
     level: { type: 'word', of: identityLevel, doc: 'At which level.' },
     points: { type: 'integer', doc: 'Points of evidence, where a rule counted them.' },
     rule: { type: 'text', doc: 'Rule and version that proposed it.' },
+    lines: {
+      type: 'items',
+      since: 3,
+      name: 'PointsLine',
+      doc: 'What the points are made of.',
+      item: {
+        says: { type: 'text', required: true, doc: 'What was found alike or different.' },
+        points: { type: 'integer', required: true, doc: 'Points of evidence; negative where it speaks against.' },
+      },
+    },
   },
 } as const satisfies ClaimKind;

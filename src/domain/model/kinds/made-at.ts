@@ -8,7 +8,7 @@ export const madeAt = {
   words: { en: ['place of making', 'places of making'] },
   says: '{record} was made at {place}',
   roles: {
-    record: { to: ['Piece', 'Artwork', 'Plate', 'Motif', 'Matrix'], required: true, doc: 'What was made.' },
+    record: { to: ['Piece', 'Artwork', 'Plate', 'Motif', 'Matrix', 'Design'], required: true, doc: 'What was made.' },
     place: { to: ['Place'], required: true, doc: 'Where.' },
   },
   fields: {},

@@ -9,7 +9,7 @@ export const printedFrom = {
   words: { en: ['printing', 'printings'] },
   says: '{picture} was printed from {matrix}',
   roles: {
-    picture: { to: ['Plate', 'Motif'], required: true, doc: 'The printed picture.' },
+    picture: { to: ['Plate', 'Motif', 'Design'], required: true, doc: 'The printed picture.' },
     matrix: { to: ['Matrix'], required: true, doc: 'The printing surface.' },
     state: { to: ['State'], doc: 'The state it was in.' },
   },

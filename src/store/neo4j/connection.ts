@@ -2,7 +2,7 @@ import { setMaxListeners } from 'node:events';
 import { setTimeout } from 'node:timers/promises';
 import neo4j, { type Driver, type ManagedTransaction, type Session } from 'neo4j-driver';
 import { PlatestemmaError } from '../../errors.ts';
-import { busy, closedError, neo4jError, timeout } from './neo4j-error.ts';
+import { busy, closedError, mayPass, neo4jError, timeout } from './neo4j-error.ts';
 
 export type Row = readonly unknown[];
 
@@ -13,6 +13,9 @@ export type Ask = <R extends Row>(text: string, values?: Values) => Promise<R[]>
 
 /** Waiting times before a question is asked again, in milliseconds: at first, and at most. */
 const [firstPause, longestPause] = [50, 2000];
+
+/** How long a change is made again while the server cannot take it, in milliseconds. */
+export const writePatience = 30_000;
 
 /**
  * How long the server works at a change, in milliseconds, and others who write wait for it: one whose maker is gone without a
@@ -55,14 +58,27 @@ export class Connection {
     return <R extends Row>(text: string, values: Values = {}) => this.#read<R>(text, values, end, signal);
   }
 
-  /** Makes a change, whole or not at all; it is made again where the server says that this may help. */
+  /**
+   * Makes a change, whole or not at all; it is made again where the server says that this may help. The driver sees to that but
+   * where a server goes while it is greeted.
+   * @param work asks only by what it is given, and can be begun again
+   */
   async write<T>(work: (run: Ask) => Promise<T>): Promise<T> {
+    const end = performance.now() + writePatience;
+    for (let pause = firstPause; ; pause = Math.min(pause * 2, longestPause)) {
+      try {
+        return await this.#change(work);
+      } catch (error) {
+        if (!mayPass(error) || performance.now() + pause > end) throw changeError(error, this.#server);
+        await setTimeout(pause);
+      }
+    }
+  }
+
+  async #change<T>(work: (run: Ask) => Promise<T>): Promise<T> {
     const session = this.#session('WRITE');
     try {
       return await session.executeWrite(transaction => work(runIn(transaction)), { timeout: longestChange });
-    } catch (error) {
-      const known = neo4jError(error, this.#server);
-      throw known instanceof PlatestemmaError && known.code === 'STORE_TIMEOUT' ? busy(this.#server, error) : known;
     } finally {
       await session.close();
     }
@@ -75,7 +91,7 @@ export class Connection {
       try {
         return await this.#ask<R>(text, values, end, signal);
       } catch (error) {
-        if (!neo4j.isRetryableError(error) || performance.now() + pause > end) throw neo4jError(error, this.#server);
+        if (!mayPass(error) || performance.now() + pause > end) throw neo4jError(error, this.#server);
         await this.#unlessEnded(setTimeout(pause), end, signal);
       }
     }
@@ -122,6 +138,12 @@ export class Connection {
       for (const each of signals) each.removeEventListener('abort', abort);
     }
   }
+}
+
+/** A change that was ended had waited for others. */
+function changeError(error: unknown, server: string): unknown {
+  const known = neo4jError(error, server);
+  return known instanceof PlatestemmaError && known.code === 'STORE_TIMEOUT' ? busy(server, error) : known;
 }
 
 function runIn(transaction: ManagedTransaction): Ask {

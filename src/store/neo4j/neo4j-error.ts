@@ -1,4 +1,4 @@
-import { Neo4jError } from 'neo4j-driver';
+import neo4j, { Neo4jError } from 'neo4j-driver';
 import { type ErrorCode, PlatestemmaError } from '../../errors.ts';
 
 type Told = readonly [code: ErrorCode, message: string, retriable: boolean];
@@ -44,9 +44,22 @@ const tooLarge = /too large to index/i;
 /** The driver has no code for a pool of connections that are all taken. */
 const poolTaken = /connection acquisition timed out/i;
 
+/** A server that goes while it is greeted looks to the driver like one that speaks another language. */
+const goneAtGreeting = /^failed to connect to server/i;
+
+/** Whether the same may succeed when it is asked again. */
+export function mayPass(error: unknown): boolean {
+  return neo4j.isRetryableError(error) || isGoneAtGreeting(error);
+}
+
+function isGoneAtGreeting(error: unknown): boolean {
+  return error instanceof Neo4jError && error.code === 'ProtocolError' && goneAtGreeting.test(error.message);
+}
+
 /** An error of the driver as one of ours; other errors pass as they are. @param server address without a name or password */
 export function neo4jError(error: unknown, server: string): unknown {
   if (!(error instanceof Neo4jError)) return error;
+  if (isGoneAtGreeting(error)) return told(gone);
   if (fullDisk.test(error.message))
     return told(['STORE_FULL', 'the disk of the server is full; nothing of this change was written', false]);
   if (tooLarge.test(error.message))

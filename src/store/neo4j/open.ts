@@ -1,7 +1,7 @@
 import neo4j from 'neo4j-driver';
 import type { GraphStore } from '../graph-store.ts';
 import { readAddress } from './address.ts';
-import { Connection } from './connection.ts';
+import { Connection, writePatience } from './connection.ts';
 import { migrate } from './migrate.ts';
 import { Neo4jStore } from './neo4j-store.ts';
 
@@ -20,9 +20,6 @@ export interface Neo4jOptions {
 
 /** How long a connection is waited for, whether it is to be made or to come free, in milliseconds. */
 const connectionLimit = 5000;
-
-/** How long a change is made again while the server cannot take it, in milliseconds. */
-const writePatience = 30_000;
 
 /**
  * A store in a database of a Neo4j server, or of a cluster of them.

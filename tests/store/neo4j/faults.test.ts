@@ -94,8 +94,8 @@ describeWithNeo4j('a Neo4j store', () => {
     const { uri, user, password } = neo4jServer();
     const seed = seedOfRun();
     const random = seededRandom(seed);
-    // Some are cut before they are of use, most in the middle of a change.
-    const proxy = await cuttingProxy(Number(new URL(uri).port), () => 500 + Math.floor(random() * 15_000));
+    // Some are cut while they are made, most in the middle of a change.
+    const proxy = await cuttingProxy(Number(new URL(uri).port), () => Math.floor(random() * 15_000));
     await (await emptyNeo4jStore()).close();
     const store = await openNeo4jStore(`bolt://${user}@127.0.0.1:${proxy.port}`, { password });
     const times = runs(30, 1000);

@@ -1,13 +1,12 @@
 import { Neo4jError } from 'neo4j-driver';
 import { describe, expect, test } from 'vitest';
 import { PlatestemmaError } from '../../../src/errors.ts';
-import { neo4jError } from '../../../src/store/neo4j/neo4j-error.ts';
+import { mayPass, neo4jError } from '../../../src/store/neo4j/neo4j-error.ts';
+
+const diagnostic = { OPERATION: '', OPERATION_CODE: '0', CURRENT_SCHEMA: '/' };
 
 function told(code: string, message = 'words of the server'): unknown {
-  return neo4jError(
-    new Neo4jError(message, code, '50N42', '', { OPERATION: '', OPERATION_CODE: '0', CURRENT_SCHEMA: '/' }),
-    'neo4j://db.example',
-  );
+  return neo4jError(new Neo4jError(message, code, '50N42', '', diagnostic), 'neo4j://db.example');
 }
 
 describe('errors of the server and the driver', () => {
@@ -39,6 +38,13 @@ describe('errors of the server and the driver', () => {
       code: 'STORE_BUSY',
       retriable: true,
     });
+  });
+
+  test('a server that goes while it is greeted cannot be reached, and may be asked again', () => {
+    const message = 'Failed to connect to server. Please ensure that your database is listening on the correct host';
+    expect(told('ProtocolError', message)).toMatchObject({ code: 'STORE_UNREACHABLE', retriable: true });
+    expect(mayPass(new Neo4jError(message, 'ProtocolError', '', '', diagnostic))).toBe(true);
+    expect(mayPass(new Neo4jError('cannot be unpacked', 'ProtocolError', '', '', diagnostic))).toBe(false);
   });
 
   test('any other is a fault of ours, with the words of the server', () => {

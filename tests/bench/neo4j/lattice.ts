@@ -1,7 +1,7 @@
 import type { AnyRow } from '../../../src/domain/model/row.ts';
 
 /** Pictures of a layer, each copied from all of the layer before. */
-export const lattice = { wide: 3, deep: 30 } as const;
+const lattice = { wide: 3, deep: 30 } as const;
 
 /** Id of the picture from which 3^n ways lead down to the first layer: over 8 layers, or over all of them. */
 export function topOfLattice(layers: number): string {

@@ -1,7 +1,7 @@
 import { round, type Timing, timingOf } from '../percentile.ts';
 import { type Question, type SideName, sideNames } from './sides.ts';
 
-export type Timings = Partial<Record<SideName, Timing>>;
+type Timings = Partial<Record<SideName, Timing>>;
 
 /** A question about a graph of so many editions. */
 export interface Measured {

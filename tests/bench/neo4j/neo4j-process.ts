@@ -11,9 +11,12 @@ export interface Neo4jProcess {
   stop(): Promise<void>;
 }
 
-/** What a server may use: as much as helps, for two of them beside each other on a machine of 24 GB. */
-export const heapMB = 4096;
-export const pageCacheMB = 5120;
+/**
+ * What a server may use, as much as helps on a machine of 24 GB: the cache holds a graph of a million editions whole, and takes
+ * up only what is in it, so that another server has room beside.
+ */
+export const heapMB = 3072;
+export const pageCacheMB = 9216;
 
 /** @param home folder of the database, which is made where there is none, and kept */
 export async function startNeo4j(home: string): Promise<Neo4jProcess> {

@@ -5,7 +5,7 @@ import { familiesFor } from './data.ts';
 import { topOfLattice } from './lattice.ts';
 
 /** A picture or edition that is asked about, ever another but the same in every run. */
-export type NextId = () => string;
+type NextId = () => string;
 
 const lineageDocument = `query ($of: ID!, $depth: Int) { lineage(of: $of, depth: $depth) {
   links {

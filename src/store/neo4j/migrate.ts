@@ -9,7 +9,7 @@ import { cypher } from './statements.ts';
 const migrations = ['0001-graph.cypher', '0002-written.cypher'] as const;
 
 /** Number of the newest migration. */
-export const schemaNumber = migrations.length;
+const schemaNumber = migrations.length;
 
 const zero = neo4j.int(0);
 

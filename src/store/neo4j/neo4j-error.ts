@@ -7,6 +7,9 @@ const refused: Told = ['STORE_UNREACHABLE', 'the server does not take the name o
 const gone: Told = ['STORE_UNREACHABLE', 'the server cannot be reached', true];
 /** A member of a cluster that leads no more: another does, or will. */
 const readOnly: Told = ['STORE_READ_ONLY', 'the server takes no changes', true];
+const full: Told = ['STORE_FULL', 'the disk of the server is full; nothing of this change was written', false];
+const noMemory: Told = ['STORE_BUSY', 'the server had no memory left for what it was asked', true];
+const stopped: Told = ['STORE_UNREACHABLE', 'the server has stopped its database, and says why in its log', false];
 const tooLong: Told = ['STORE_TIMEOUT', 'the question took longer than its limit and was ended', true];
 
 /**
@@ -27,10 +30,11 @@ const meanings: readonly (readonly [begins: string, told: Told])[] = [
   ['Neo.TransientError', ['STORE_BUSY', 'the server was asked again and again, and was busy each time', true]],
   ['Neo.TransientError.General.DatabaseUnavailable', gone],
   ['Neo.TransientError.Database.DatabaseUnavailable', gone],
-  [
-    'Neo.DatabaseError.Database.DatabaseLimitReached',
-    ['STORE_FULL', 'the server has reached a limit of its size', false],
-  ],
+  ['Neo.TransientError.General.MemoryPoolOutOfMemoryError', noMemory],
+  ['Neo.TransientError.General.TransactionOutOfMemoryError', noMemory],
+  // The log is what a change is written to first; a full disk is told in no other words. Then the server stops the database.
+  ['Neo.DatabaseError.Transaction.TransactionLogError', full],
+  ['Neo.DatabaseError.Transaction.TransactionStartFailed', stopped],
   ['ServiceUnavailable', gone],
   ['SessionExpired', gone],
 ];
@@ -60,8 +64,7 @@ function isGoneAtGreeting(error: unknown): boolean {
 export function neo4jError(error: unknown, server: string): unknown {
   if (!(error instanceof Neo4jError)) return error;
   if (isGoneAtGreeting(error)) return told(gone);
-  if (fullDisk.test(error.message))
-    return told(['STORE_FULL', 'the disk of the server is full; nothing of this change was written', false]);
+  if (fullDisk.test(error.message)) return told(full);
   if (tooLarge.test(error.message))
     return told([
       'INPUT_INVALID',

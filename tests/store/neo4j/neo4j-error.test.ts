@@ -22,6 +22,9 @@ describe('errors of the server and the driver', () => {
     ['Neo.TransientError.General.DatabaseUnavailable', 'STORE_UNREACHABLE', true],
     ['Neo.ClientError.Transaction.TransactionTimedOutClientConfiguration', 'STORE_TIMEOUT', true],
     ['Neo.ClientError.Transaction.Terminated', 'STORE_TIMEOUT', true],
+    ['Neo.TransientError.General.MemoryPoolOutOfMemoryError', 'STORE_BUSY', true],
+    ['Neo.DatabaseError.Transaction.TransactionLogError', 'STORE_FULL', false],
+    ['Neo.DatabaseError.Transaction.TransactionStartFailed', 'STORE_UNREACHABLE', false],
     ['ServiceUnavailable', 'STORE_UNREACHABLE', true],
     ['SessionExpired', 'STORE_UNREACHABLE', true],
   ])('%s is %s', (code, ours, retriable) => {

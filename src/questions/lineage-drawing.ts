@@ -87,6 +87,7 @@ const kinds: Partial<Readonly<Record<AnyRecord['kind'], NodeKind>>> = {
   Motif: 'motif',
   Detail: 'detail',
   Matrix: 'surface',
+  Design: 'design',
 };
 
 /** The piece a motif is on; the work that a plate is in. */

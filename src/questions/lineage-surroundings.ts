@@ -25,6 +25,10 @@ function linksOfPictures(pictures: readonly AnyRecord[], steps: readonly AnyClai
   return [
     ...dates,
     { kind: 'Attribution', name: 'record' },
+    { kind: 'Comparison', name: 'picture' },
+    { kind: 'Comparison', name: 'against' },
+    { kind: 'Custody', name: 'thing' },
+    ...(has('Motif') ? [{ kind: 'Follows', name: 'record' } as const] : []),
     ...(has('Plate') ? [{ kind: 'Appearance', name: 'plate' } as const] : []),
     ...(has('Matrix') ? [{ kind: 'State', name: 'matrix' } as const] : []),
     ...(goesThrough ? [{ kind: 'MadeAt', name: 'record' } as const] : []),
@@ -95,7 +99,7 @@ function pieceOf(record: AnyRecord): readonly string[] {
   return record.kind === 'Motif' ? [record.piece] : [];
 }
 
-/** Publications, makers, and the other ends of sequences. */
+/** Publications, makers, designs that are followed, and the other ends of sequences. */
 function namedAbout(row: AnyRow): readonly string[] {
   if (row.kind === 'Exemplar') return row.edition === undefined ? [] : [row.edition];
   if (isRecordKind(row.kind) || !counts(row as AnyClaim)) return [];
@@ -106,6 +110,8 @@ function namedAbout(row: AnyRow): readonly string[] {
       return row.agent.startsWith('agent-') ? [row.agent] : [];
     case 'Sequence':
       return [row.earlier, row.later];
+    case 'Follows':
+      return [row.design];
     default:
       return [];
   }

@@ -22,7 +22,7 @@ import { leastOnTheWay } from './lineage-ways.ts';
 import { ofKinds } from './the-record.ts';
 
 /** Kinds of records that a lineage can be asked of. */
-const kinds = ['Artwork', 'Plate', 'Motif', 'Detail', 'Matrix'] as const;
+const kinds = ['Artwork', 'Plate', 'Motif', 'Detail', 'Matrix', 'Design'] as const;
 
 /**
  * Where a picture comes from, and what was made from it: the pictures and printing surfaces with their days as all linked

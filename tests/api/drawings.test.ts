@@ -47,7 +47,7 @@ describe('what cannot be drawn is refused', () => {
       '/draw/lineage/work-shore-pleasures.svg',
       400,
       'KIND_MISMATCH',
-      'expected the id of a record of the kind Artwork or Plate or Motif or Detail or Matrix, came "work-shore-pleasures", which is of the kind Work',
+      'expected the id of a record of the kind Artwork or Plate or Motif or Detail or Matrix or Design, came "work-shore-pleasures", which is of the kind Work',
     ],
     [
       '/draw/descent/plate-evening-ferry.png',

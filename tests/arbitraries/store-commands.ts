@@ -18,16 +18,20 @@ import {
   attribution,
   batchOf,
   casting,
+  comparison,
   copying,
   dating,
   depiction,
   detail,
   edition,
   editionDescent,
+  feature,
   imprint,
   madeAt,
   matrix,
   motif,
+  opinion,
+  photograph,
   place,
   plate,
   printedFrom,
@@ -63,6 +67,7 @@ const words = fc.constantFrom(
 const ids = fc.constantFrom(
   ...[
     ...['work', 'edition', 'place', 'plate', 'matrix', 'detail'],
+    ...['feature', 'photograph', 'comparison', 'opinion'],
     ...['imprint', 'copying', 'printedfrom', 'depiction', 'appearance', 'dating'],
   ].flatMap(kind => names.map(n => `${kind}-of-${n}`)),
 );
@@ -139,6 +144,15 @@ const row: fc.Arbitrary<AnyRow> = fc.oneof(
   fc
     .tuple(name, fc.constantFrom('piece', 'plate'), name, name, claimBase)
     .map(([n, kind, r, w, more]) => attribution(n, `${kind}-of-${r}`, `workshop-of-${w}`, more)),
+  fc.tuple(name, words).map(([n, what]) => feature(n, what)),
+  fc.tuple(name, name, words).map(([n, p, view]) => photograph(n, `plate-of-${p}`, { view })),
+  fc.tuple(name, name, name, name, claimBase).map(([n, p, a, f, more]) =>
+    comparison(n, `plate-of-${p}`, `plate-of-${a}`, {
+      points: [{ feature: `feature-of-${f}`, agreement: 'SHARED', x: 12.5 }],
+      ...more,
+    }),
+  ),
+  fc.tuple(name, name, name).map(([n, a, c]) => opinion(n, `agent-of-${a}`, `copying-of-${c}`)),
 );
 
 const windowKey: fc.Arbitrary<WindowKey> = fc.record(
@@ -195,7 +209,7 @@ const walkAsked: fc.Arbitrary<WalkAsked> = fc
 
 const searchFilter: fc.Arbitrary<SearchFilter> = fc.record(
   {
-    kinds: fc.subarray(['Work', 'Edition', 'Plate', 'Place'] as const),
+    kinds: fc.subarray(['Work', 'Edition', 'Plate', 'Place', 'Feature'] as const),
     days: fc.record({ lo: fc.constantFrom(-65743, -62000), hi: fc.constantFrom(-65379, -61000) }, { requiredKeys: [] }),
     place: name.map(n => `place-of-${n}`),
     subject: iconclass,
@@ -258,6 +272,7 @@ function withNamed(rows: readonly AnyRow[]): AnyRow[] {
   const bare = names.flatMap(n => [
     ...[work(n), edition(n, { work: `work-of-${n}` }), place(n), plate(n), matrix(n)],
     ...[detail(n, `plate-of-${n}`), thing('Workshop', n), thing('Piece', n), motif(n, `piece-of-${n}`)],
+    ...[thing('Agent', n), copying(n, `plate-of-${n}`, `plate-of-${n}`)],
   ]);
   return [...rows, ...bare.filter(r => !there.has(r.id))];
 }
@@ -273,8 +288,10 @@ function questions(): fc.Arbitrary<StoreCommand> {
     { kind: 'Copying', name: 'copy' },
     { kind: 'Copying', name: 'source' },
     { kind: 'Depiction', name: 'picture' },
+    { kind: 'Comparison', name: 'against' },
+    { kind: 'Opinion', name: 'claim' },
   ] as const);
-  const kind = fc.constantFrom('Work', 'Edition', 'Place', 'Plate', 'Piece');
+  const kind = fc.constantFrom('Work', 'Edition', 'Place', 'Plate', 'Piece', 'Photograph');
   const view = asOf.map(at => (at === undefined ? undefined : { asOf: at }));
   return fc.oneof(
     ask('rows', fc.tuple(lists, view)),

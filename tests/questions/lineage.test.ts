@@ -269,7 +269,7 @@ describe('what cannot be right, and what is missing', () => {
 describe('what cannot be asked', () => {
   test.each([
     ['plate-of-none', 'INPUT_INVALID', 'came "plate-of-none", which is not in the store'],
-    ['work-of-birds', 'KIND_MISMATCH', 'Artwork or Plate or Motif or Detail or Matrix, came "work-of-birds"'],
+    ['work-of-birds', 'KIND_MISMATCH', 'Artwork or Plate or Motif or Detail or Matrix or Design, came "work-of-birds"'],
     ['copying-of-ab', 'INPUT_INVALID', 'not in the store'],
     ['plate-000000000000z', 'ID_MISTYPED', 'mistyped'],
   ])('%s', async (of, code, message) => {

@@ -2,10 +2,11 @@ import type { AnyRow, ClaimOf } from '../../src/domain/model/row.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { type Dice, randomDate, randomEdition, randomEditions, randomPlaces } from './random-graph.ts';
+import { randomRows } from './random-rows.ts';
 import { copying, dating, plate } from './store-rows.ts';
 import { testWorld } from './test-world.ts';
 
-/** Editions with what is said of them, and pictures copied from each other; all of it edited and withdrawn now and then. */
+/** Editions with what is said of them, pictures copied from each other, now and then every kind; all of it edited and withdrawn. */
 export async function fillAtRandom(store: GraphStore, roll: Dice): Promise<void> {
   const world = testWorld(roll.below(1000));
   const there = new Set<string>();
@@ -19,12 +20,19 @@ export async function fillAtRandom(store: GraphStore, roll: Dice): Promise<void>
   };
   const count = 2 + roll.below(6);
   const plates = Array.from({ length: 3 + roll.below(4) }, (_, i) => plate(`${i}`));
-  await write([...randomPlaces, ...randomEditions(count, roll), ...plates]);
+  const hasEveryKind = roll.chance(0.25);
+  await write([
+    ...randomPlaces,
+    ...randomEditions(count, roll),
+    ...plates,
+    ...(hasEveryKind ? randomRows(1, roll) : []),
+  ]);
   for (let step = roll.below(8); step > 0; step--) {
     await write(
       [
         ...(roll.chance(0.5) ? randomEdition(roll.below(count + 2), roll) : []),
         ...Array.from({ length: 1 + roll.below(3) }, () => randomPictureRow(plates, roll)),
+        ...(hasEveryKind && roll.chance(0.3) ? randomRows(1, roll) : []),
       ],
       leftBehind(roll),
     );

@@ -18,11 +18,23 @@ export interface RandomLinks {
 const kinds: readonly KindName[] = [...recordKindNames, ...claimKindNames];
 const texts = ['the dog at the gate', 'A "b"\n', '花鳥図', '𠮷野', 'é', "d'après nature, 12"];
 
-/** Rows of every kind, so many of each, that name each other and have whatever their declarations let them have. */
+/** Conventions are looked at by whoever reads them: these may have such values, and say nothing of editions. */
+const conventions = [
+  { key: 'copy.minLag', value: 3 },
+  { key: 'copy.afterIssue', value: false },
+  { key: 'person.minMakingAge', value: 14 },
+];
+
+/** Rows of every kind, so many of each (3 at most), that name each other and have whatever their declarations let them have. */
 export function randomRows(each: number, roll: Dice): readonly AnyRow[] {
   const links: RandomLinks = { idOf: kind => `${kind.toLowerCase()}-any-${roll.below(each)}` };
   const numbers = Array.from({ length: each }, (_, i) => i);
-  return kinds.flatMap(kind => numbers.map(i => randomRow(kind, `${kind.toLowerCase()}-any-${i}`, links, roll)));
+  return kinds.flatMap(kind =>
+    numbers.map(i => {
+      const row = randomRow(kind, `${kind.toLowerCase()}-any-${i}`, links, roll);
+      return row.kind === 'Convention' ? { ...row, ...conventions[i]! } : row;
+    }),
+  );
 }
 
 /** A row of a kind: what it must have, and about half of what it may. */

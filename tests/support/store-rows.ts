@@ -138,6 +138,31 @@ export function attribution(
   return { id: `attribution-of-${name}`, kind: 'Attribution', record, agent, role: 'art', ...more };
 }
 
+export function feature(name: string, what: string): RecordOf<'Feature'> {
+  return { id: `feature-of-${name}`, kind: 'Feature', what };
+}
+
+export function photograph(
+  name: string,
+  of: string,
+  more: Partial<RecordOf<'Photograph'>> = {},
+): RecordOf<'Photograph'> {
+  return { id: `photograph-of-${name}`, kind: 'Photograph', of, ...more };
+}
+
+export function comparison(
+  name: string,
+  picture: string,
+  against: string,
+  more: Partial<ClaimOf<'Comparison'>> = {},
+): ClaimOf<'Comparison'> {
+  return { id: `comparison-of-${name}`, kind: 'Comparison', picture, against, ...more };
+}
+
+export function opinion(name: string, agent: string, claim: string): ClaimOf<'Opinion'> {
+  return { id: `opinion-of-${name}`, kind: 'Opinion', agent, claim, verdict: 'DOUBTS' };
+}
+
 /** A walk over all steps of pictures to their sources and copies, as far as it goes, unless said otherwise. */
 export function walkFrom(from: readonly string[], more: Partial<WalkAsked> = {}): WalkAsked {
   return {

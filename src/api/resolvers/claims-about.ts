@@ -1,4 +1,4 @@
-import { type ClaimKindName, claimKindNames, type RecordKindName } from '../../domain/model/kinds.ts';
+import { type ClaimKindName, claimKindNames, isRecordKind, type KindName } from '../../domain/model/kinds.ts';
 import { linksOfKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRow, ClaimBase } from '../../domain/model/row.ts';
 import type { Page, PageAsked } from '../../questions/page.ts';
@@ -13,15 +13,15 @@ export interface ClaimsWanted {
   readonly standing?: NonNullable<ClaimBase['standing']> | null;
 }
 
-/** Claims that name a record in one of their roles, by id. */
+/** Claims that name a record or claim in one of their roles, by id. */
 export async function claimsAbout(
-  record: { readonly id: string; readonly kind: RecordKindName },
+  about: { readonly id: string; readonly kind: KindName },
   wanted: ClaimsWanted,
   asked: PageAsked<string>,
   context: ApiContext,
 ): Promise<Page<AnyClaim, string>> {
-  const via = linksTo(record.kind, wanted.kinds ?? claimKindNames);
-  const rows = via.length === 0 ? [] : await context.loaders.linked.load({ id: record.id, via });
+  const via = linksTo(about.kind, wanted.kinds ?? claimKindNames);
+  const rows = via.length === 0 ? [] : await context.loaders.linked.load({ id: about.id, via });
   return pageById(rows.filter(isClaim).filter(fits(wanted)), asked);
 }
 
@@ -74,13 +74,14 @@ function fits({ stance, standing }: ClaimsWanted): (claim: AnyClaim) => boolean 
     (standing === undefined || standing === null || standing === (claim.standing ?? 'STANDING'));
 }
 
-/** Roles that may name a record of a kind. */
-function linksTo(record: RecordKindName, kinds: readonly ClaimKindName[]): readonly Via[] {
+/** Roles that may name a record or claim of a kind. */
+function linksTo(named: KindName, kinds: readonly ClaimKindName[]): readonly Via[] {
+  const any = isRecordKind(named) ? 'any record' : 'any claim';
   return claimKindNames
     .filter(kind => kinds.includes(kind))
     .flatMap(kind =>
       linksOfKind(kind)
-        .filter(link => link.to.includes(record) || link.to.includes('any record'))
+        .filter(link => link.to.includes(named) || link.to.includes(any))
         .map(({ name }) => ({ kind, name })),
     );
 }

@@ -90,6 +90,11 @@ const history: Resolver = async (row: AnyRow, args: PageArgs, { questions }) => 
   return connection(await questions.history(row.id, pageAsked(args, list, isNumber)), list);
 };
 
+const claims: Resolver = async (row: AnyRow, args: PageArgs & ClaimsWanted, context) => {
+  const list = listDigest('claims', args, row.id);
+  return connection(await claimsAbout(row, args, pageAsked(args, list, isText), context), list);
+};
+
 const recordBase: TypeResolvers = {
   label: (row: AnyRecord, { language }: { language?: string | null }) => labelOf(row, language ?? undefined) ?? null,
   labels: listResolver('labels'),
@@ -97,10 +102,7 @@ const recordBase: TypeResolvers = {
   sameAs: listResolver('sameAs'),
   columns: (row: AnyRecord) => Object.entries(row.columns ?? {}).map(([name, text]) => ({ name, text })),
   origins: (row: AnyRecord, _args: never, { loaders }) => loaders.origins.load(row.id),
-  claims: async (row: AnyRecord, args: PageArgs & ClaimsWanted, context) => {
-    const list = listDigest('claims', args, row.id);
-    return connection(await claimsAbout(row, args, pageAsked(args, list, isText), context), list);
-  },
+  claims,
   history,
 };
 
@@ -117,6 +119,7 @@ const claimBase: TypeResolvers = {
   evidence: listResolver('evidence'),
   supersededBy: linkResolver('supersededBy'),
   alternativeTo: linkResolver('alternativeTo'),
+  claims,
   history,
 };
 

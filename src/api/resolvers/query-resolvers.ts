@@ -9,7 +9,7 @@ import { descent } from './descent-resolvers.ts';
 import { given } from './given.ts';
 import { lineage } from './lineage-resolvers.ts';
 import { listResolvers } from './list-resolvers.ts';
-import { isId, isRecord, loadAsked, loadLink } from './load.ts';
+import { isId, loadAsked, loadLink } from './load.ts';
 import { reach } from './reach-resolvers.ts';
 import { search } from './search-resolver.ts';
 
@@ -76,9 +76,9 @@ async function claims(
       throw new PlatestemmaError('INPUT_INVALID', 'claims: expected "about" or "kinds", came neither');
     return connection(await claimsOfKinds(context.store, args, asked), list);
   }
-  const record = await loadAsked(args.about, context);
-  if (record === null || !isRecord(record)) return connection({ items: [], more: false }, list);
-  return connection(await claimsAbout(record, args, asked, context), list);
+  const about = await loadAsked(args.about, context);
+  if (about === null) return connection({ items: [], more: false }, list);
+  return connection(await claimsAbout(about, args, asked, context), list);
 }
 
 /** Change sets are counted from 1 without gaps, so that their numbers are the cursors. */

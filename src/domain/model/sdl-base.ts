@@ -6,6 +6,20 @@ export const connectionPaging = `(
     after: String
   )`;
 
+const claimsAboutIt = `  "Claims that name it in one of their roles, by id."
+  claims(
+    "Only these kinds; all if absent."
+    kinds: [ClaimKind!]
+    "Only these stances; all if absent."
+    stance: [Stance!]
+    "Still said, or withdrawn; null: both."
+    standing: Standing = STANDING
+    "How many, 0 to 200."
+    first: Int = 25
+    "Cursor of the one before."
+    after: String
+  ): ClaimConnection!`;
+
 /** Fields of every record, as the interface Record in schema/graphql/node.graphql has them. */
 export const recordBase: readonly string[] = [
   `  "Id, for ever the same."
@@ -25,19 +39,7 @@ export const recordBase: readonly string[] = [
   columns: [Column!]!`,
   `  "Addresses of the same thing elsewhere."
   sameAs: [URL!]!`,
-  `  "Claims that name it in one of their roles, by id."
-  claims(
-    "Only these kinds; all if absent."
-    kinds: [ClaimKind!]
-    "Only these stances; all if absent."
-    stance: [Stance!]
-    "Still said, or withdrawn; null: both."
-    standing: Standing = STANDING
-    "How many, 0 to 200."
-    first: Int = 25
-    "Cursor of the one before."
-    after: String
-  ): ClaimConnection!`,
+  claimsAboutIt,
   `  "What was changed in it, by whom, when and why, oldest first."
   history${connectionPaging}: ChangeConnection!`,
 ];
@@ -69,6 +71,7 @@ export const claimBase: readonly string[] = [
   by: String`,
   `  "Day on which it was said."
   on: Day`,
+  claimsAboutIt,
   `  "What was changed in it, by whom, when and why, oldest first."
   history${connectionPaging}: ChangeConnection!`,
 ];

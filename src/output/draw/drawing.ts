@@ -16,7 +16,7 @@ export interface Drawing {
   readonly notes: readonly string[];
 }
 
-export type NodeKind = 'artwork' | 'plate' | 'sheet' | 'motif' | 'detail' | 'surface' | 'edition';
+export type NodeKind = 'artwork' | 'plate' | 'sheet' | 'motif' | 'detail' | 'surface' | 'edition' | 'design';
 
 export interface DrawnNode {
   readonly id: string;

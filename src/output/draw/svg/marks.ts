@@ -12,6 +12,7 @@ export const nodeWords: Readonly<Record<NodeKind, string>> = {
   detail: 'detail',
   surface: 'printing surface',
   edition: 'edition',
+  design: 'design',
 };
 
 /** The mark of a node: its shape says what it is, an outline that is broken and empty that it is lost or inferred, a ring that it was asked about. */
@@ -41,6 +42,7 @@ const shapes: Readonly<Record<NodeKind, (x: number, y: number, solid: string) =>
   },
   surface: (x, y, solid) => box(x, y, 10.4, 6.8, ` fill="${solid}"`),
   edition: (x, y) => `${box(x, y, 8.4, 10.4)}<path d="M${n(x - 1.8)} ${n(y - 5.2)}v10.4"/>`,
+  design: (x, y) => `<path d="M${n(x)} ${n(y - 5.4)}l5 5.4l-5 5.4l-5 -5.4z"/>`,
 };
 
 export const fateWords: Readonly<Record<PlateFate, string>> = {

@@ -35,7 +35,7 @@ describe('a checked store refuses', () => {
   test('a link to a kind that may not stand there', async () => {
     expect(await refusal(work('birds'), plate('a'), copying('x', 'plate-of-a', 'work-of-birds'))).toMatchObject({
       code: 'KIND_MISMATCH',
-      message: 'copying-of-x, source: expected the id of Artwork, Plate, Motif, Detail, came "work-of-birds"',
+      message: 'copying-of-x, source: expected the id of Artwork, Plate, Motif, Detail, Design, came "work-of-birds"',
       place: { key: 'copying-of-x', field: 'source' },
     });
     expect(await refusal({ ...edition('a'), work: 7 } as unknown as AnyRow)).toMatchObject({ code: 'KIND_MISMATCH' });

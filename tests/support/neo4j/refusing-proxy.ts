@@ -4,22 +4,27 @@ import { type AddressInfo, connect, createServer, type Socket } from 'node:net';
 /** The message that commits a transaction, in its one chunk: https://neo4j.com/docs/bolt/current/bolt/message/ */
 const commit = Buffer.from([0x00, 0x02, 0xb0, 0x12, 0x00, 0x00]);
 
-/** A way to a server on which changes are refused by a code of the server. */
+/** What happens to the end of a change: it is refused with a code of the server, or made, and the answer is lost. */
+export type Fate = string | typeof answerLost;
+
+export const answerLost = Symbol('the answer is lost');
+
+/** A way to a server on which changes meet a fate. */
 export interface RefusingProxy {
   readonly port: number;
-  /** How many have been refused. */
+  /** How many have met one. */
   readonly refusals: () => number;
   stop(): Promise<void>;
 }
 
 /**
- * Passes everything on but the end of changes, which it answers itself where there is a code: the server never hears of it
- * and undoes the change when its connection is reset, as it does with one that it refuses by itself.
- * @param codeOf code for each end of a change in turn; undefined: it is passed on
+ * Passes everything on but the end of changes. It answers one itself where there is a code: the server never hears of it and
+ * undoes the change when its connection is reset, as it does with one that it refuses by itself.
+ * @param fateOf what happens to each end of a change in turn; undefined: it is passed on
  */
 export async function refusingProxy(
   target: number,
-  codeOf: (commit: number) => string | undefined,
+  fateOf: (commit: number) => Fate | undefined,
 ): Promise<RefusingProxy> {
   const sockets = new Set<Socket>();
   let [commits, refusals] = [0, 0];
@@ -35,14 +40,15 @@ export async function refusingProxy(
     far.pipe(near);
     near.on('data', bytes => {
       // Who ends a change has had all answers to what came before, and waits for this one: it is the last of the bytes.
-      const code = bytes.subarray(-commit.length).equals(commit) ? codeOf(commits++) : undefined;
-      if (code === undefined) {
+      const fate = bytes.subarray(-commit.length).equals(commit) ? fateOf(commits++) : undefined;
+      if (fate !== undefined) refusals++;
+      if (fate === answerLost) far.unpipe(near).once('data', end).resume();
+      if (fate === undefined || fate === answerLost) {
         far.write(bytes);
         return;
       }
-      refusals++;
       if (bytes.length > commit.length) far.write(bytes.subarray(0, -commit.length));
-      near.write(failure(code));
+      near.write(failure(fate));
     });
   }).listen(0, '127.0.0.1');
   await once(proxy, 'listening');

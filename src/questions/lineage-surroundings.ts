@@ -42,10 +42,15 @@ const aboutPublications: readonly Via[] = [
   { kind: 'Imprint', name: 'edition' },
 ];
 
-/** By the id of a picture, or of what it is on or a step went through: the rows that name it, and its own where it leads further. */
-export type AboutPictures = ReadonlyMap<string, readonly AnyRow[]>;
+/** What stands around all that was walked over. */
+export interface AboutPictures {
+  /** By the id of a picture, or of what it is on or a step went through: the rows that name it, and its own where it leads further. */
+  readonly rows: ReadonlyMap<string, readonly AnyRow[]>;
+  /** What those rows name, by id. */
+  readonly named: ReadonlyMap<string, AnyRow>;
+}
 
-/** Asks the store twice, of all that was walked over: before it is known what of it belongs to the lineage. */
+/** Asks the store at once, of all that was walked over: before it is known what of it belongs to the lineage. */
 export async function aboutPictures(
   store: GraphStore,
   pictures: readonly AnyRecord[],
@@ -53,13 +58,16 @@ export async function aboutPictures(
 ): Promise<AboutPictures> {
   const ids = [...new Set([...pictures.map(({ id }) => id), ...namedWith(pictures, steps)])];
   const exemplars = ids.filter(id => kindOfId(id) === 'Exemplar');
-  const [lists, rows] = await Promise.all([store.linked(ids, linksOfPictures(pictures, steps)), store.rows(exemplars)]);
-  const about = new Map(ids.map((id, i) => [id, lists[i]!]));
-  for (const row of rows) if (row !== undefined) about.set(row.id, [row, ...about.get(row.id)!]);
-  return about;
+  const [{ linked, named }, own] = await Promise.all([
+    store.surroundings(ids, linksOfPictures(pictures, steps)),
+    exemplars.length === 0 ? [] : store.rows(exemplars),
+  ]);
+  const rows = new Map(ids.map((id, i) => [id, linked[i]!]));
+  for (const row of own) if (row !== undefined) rows.set(row.id, [row, ...rows.get(row.id)!]);
+  return { rows, named: new Map(named.map(row => [row.id, row])) };
 }
 
-/** Asks the store three times, however much there is: what the pictures and steps name, what names that, and what those name. */
+/** Asks the store at once for what stands around the publications of the pictures, and again for what is still missing. */
 export async function lineageSurroundings(
   store: GraphStore,
   members: readonly AnyRecord[],
@@ -68,20 +76,30 @@ export async function lineageSurroundings(
 ): Promise<Surroundings> {
   const found = new FoundRows([...members, ...steps]);
   const named = found.missing(namedWith(members, steps));
-  const aboutMembers = [...members.map(({ id }) => id), ...named].flatMap(id => about.get(id) ?? []);
+  const aboutMembers = [...members.map(({ id }) => id), ...named].flatMap(id => about.rows.get(id) ?? []);
   found.take(aboutMembers);
 
   const publications = found.rows().flatMap(namedAbout);
   const states = aboutMembers.flatMap(row => (row.kind === 'State' ? [row.id] : []));
   const editions = named.filter(id => kindOfId(id) === 'Edition');
-  const [aboutThose, rows] = await Promise.all([
-    store.linked([...new Set([...found.missing(publications), ...editions, ...states])], aboutPublications),
-    store.rows(found.missing([...named, ...publications])),
+  const asked = [...new Set([...found.missing(publications), ...editions, ...states])];
+  const needed = found.missing([...named, ...publications]);
+  found.take(needed.map(id => about.named.get(id)));
+  const [around, rows] = await Promise.all([
+    store.surroundings(asked, aboutPublications),
+    rowsOf(store, found.missing(needed)),
   ]);
-  found.take([...aboutThose.flat(), ...rows]);
+  found.take([...around.linked.flat(), ...rows]);
 
-  found.take(await store.rows(found.missing(found.rows().flatMap(restOf))));
+  const rest = found.missing(found.rows().flatMap(restOf));
+  const wanted = new Set(rest);
+  found.take([...about.named.values(), ...around.named].filter(row => wanted.has(row.id)));
+  found.take(await rowsOf(store, found.missing(rest)));
   return { records: new Map(found.records().map(record => [record.id, record])), claims: found.claims() };
+}
+
+async function rowsOf(store: GraphStore, ids: readonly string[]): Promise<readonly (AnyRow | undefined)[]> {
+  return ids.length === 0 ? [] : store.rows(ids);
 }
 
 /** Pieces that pictures are on, and editions, states and exemplars that steps went through. */

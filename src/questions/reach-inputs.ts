@@ -25,7 +25,8 @@ export interface ReachInputs {
 }
 
 /**
- * Asks the store twice, however many editions there are: for them with their claims, and for what these name.
+ * Asks the store at once, however many editions there are: for them with their claims, and for what these name; again for
+ * groups of alternatives, where there are any.
  * @param asked id of whom the question is about: what they had themselves counts wherever they were
  */
 export async function reachInputs(
@@ -34,14 +35,18 @@ export async function reachInputs(
   asked: string | undefined,
   conventions: Conventions,
 ): Promise<ReachInputs> {
-  const [rows, linked] = await Promise.all([store.rows(ids), store.linked(ids, windowLinks)]);
+  const [rows, { linked, named: around }] = await Promise.all([store.rows(ids), store.surroundings(ids, windowLinks)]);
   const editions = rows.map(row => (row?.kind === 'Edition' ? row : undefined));
   const claims = linked as readonly (readonly AnyClaim[])[];
   const all = claims.flat();
-  const named = await store.rows([...new Set(namedBy(editions, all))]);
-  const found = new Map(named.flatMap(row => (row === undefined ? [] : [[row.id, row]])));
-  const places = new Map(named.flatMap(row => (row?.kind === 'Place' ? [[row.id, locatedPlace(row)]] : [])));
-  const open = new Set(named.flatMap(row => (row?.kind === 'Alternatives' && row.open === true ? [row.id] : [])));
+  const known = new Map(around.map(row => [row.id, row]));
+  const names = [...new Set(namedBy(editions, all))];
+  const groups = names.filter(id => !known.has(id));
+  const rest = groups.length === 0 ? [] : await store.rows(groups);
+  const named = [...names.map(id => known.get(id)), ...rest].filter(row => row !== undefined);
+  const found = new Map(named.map(row => [row.id, row]));
+  const places = new Map(named.flatMap(row => (row.kind === 'Place' ? [[row.id, locatedPlace(row)]] : [])));
+  const open = new Set(named.flatMap(row => (row.kind === 'Alternatives' && row.open === true ? [row.id] : [])));
   const inputs = editions.map((edition, i) => {
     if (edition === undefined) return undefined;
     const work = found.get(edition.work ?? '') as RecordOf<'Work'> | undefined;

@@ -50,6 +50,12 @@ export interface GraphStore {
   linked(ids: readonly string[], via: readonly Via[], view?: View): Promise<readonly (readonly Stamped<AnyRow>[])[]>;
 
   /**
+   * What `linked` finds, and what that and the rows of the ids name in their links: many questions ask for it next, and so
+   * it comes on the same way.
+   */
+  surroundings(ids: readonly string[], via: readonly Via[], view?: View): Promise<Surroundings>;
+
+  /**
    * What is reached from some records by steps of some kinds, breadth first; no path is followed twice, and circles end.
    * With fewer records than there are, or fewer steps, the answer says so: it is the first `limit` by (depth, id) of those
    * within `depth` steps. An id that is not there is passed over.
@@ -163,6 +169,13 @@ export interface GraphStore {
 /** The graph as it was after a change set; absent: now. */
 export interface View {
   readonly asOf?: number;
+}
+
+export interface Surroundings {
+  /** As `linked` has it. */
+  readonly linked: readonly (readonly Stamped<AnyRow>[])[];
+  /** What the rows that were found, and those of the ids, name in a role or field: each once, by id; none of the ids. */
+  readonly named: readonly Stamped<AnyRow>[];
 }
 
 export interface Via {

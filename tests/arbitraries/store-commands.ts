@@ -296,6 +296,7 @@ function questions(): fc.Arbitrary<StoreCommand> {
   return fc.oneof(
     ask('rows', fc.tuple(lists, view)),
     ask('linked', fc.tuple(lists, via, view)),
+    ask('surroundings', fc.tuple(lists, via, view)),
     ask('walk', fc.tuple(walkAsked)),
     ask('list', fc.tuple(kind, position, limit)),
     ask('count', fc.tuple(kind)),

@@ -7,6 +7,7 @@ import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
 import type * as port from '../../src/store/graph-store.ts';
+import { surroundingsOf } from '../../src/store/surroundings.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
 import { groupsOf } from './memory-store-groups.ts';
 import { isValid, rowInOrder, value } from './memory-store-rows.ts';
@@ -43,6 +44,10 @@ class MemoryStore implements port.GraphStore {
     this.#open();
     const rows = this.#allRows(view);
     return ids.map(id => rows.filter(row => via.some(link => link.kind === row.kind && value(row, link.name) === id)));
+  }
+
+  surroundings(ids: readonly string[], via: readonly port.Via[], view?: port.View) {
+    return surroundingsOf(this, ids, via, view);
   }
 
   async walk(asked: port.WalkAsked): Promise<port.Walk> {

@@ -7,6 +7,8 @@ import type { GraphStore, Via } from '../../store/graph-store.ts';
 export interface LinkedKey {
   readonly id: string;
   readonly via: readonly Via[];
+  /** What they name is asked for next. */
+  readonly named: boolean;
 }
 
 export interface Loaders {
@@ -18,10 +20,11 @@ export interface Loaders {
 
 /** Loaders for one request: calls of the store do not grow with the lengths of lists. */
 export function makeLoaders(store: GraphStore, questions: Questions): Loaders {
+  const row: Loaders['row'] = new DataLoader(async ids => withConventions(ids, await store.rows(ids), questions));
   return {
-    row: new DataLoader(async ids => withConventions(ids, await store.rows(ids), questions)),
-    linked: new DataLoader(keys => linkedRows(store, keys), {
-      cacheKeyFn: key => `${key.id} ${namesOf(key.via)}`,
+    row,
+    linked: new DataLoader(keys => linkedRows(store, keys, row), {
+      cacheKeyFn: key => `${key.id} ${groupOf(key)}`,
     }),
     origins: new DataLoader(ids => store.originsOf(ids)),
   };
@@ -44,19 +47,31 @@ function conventionRow(convention: ConventionInForce | undefined): RecordOf<'Con
   return { id, kind: 'Convention', key, value, unit, source, version, notes: [doc] };
 }
 
-/** One call for each set of links among the keys: as many as there are selections in the query, not rows. */
-async function linkedRows(store: GraphStore, keys: readonly LinkedKey[]): Promise<readonly (readonly AnyRow[])[]> {
+/**
+ * One call for each set of links among the keys: as many as there are selections in the query, not rows. What the rows name
+ * comes with them where it is asked for next.
+ */
+async function linkedRows(
+  store: GraphStore,
+  keys: readonly LinkedKey[],
+  row: Loaders['row'],
+): Promise<readonly (readonly AnyRow[])[]> {
   const found = new Map<LinkedKey, readonly AnyRow[]>();
-  for (const group of Map.groupBy(keys, key => namesOf(key.via)).values()) {
-    const lists = await store.linked(
-      group.map(key => key.id),
-      group[0]!.via,
-    );
-    for (const [i, key] of group.entries()) found.set(key, lists[i]!);
-  }
+  const groups = [...Map.groupBy(keys, groupOf).values()];
+  await Promise.all(
+    groups.map(async group => {
+      const ids = group.map(key => key.id);
+      const [{ via, named: isNamed }] = group as [LinkedKey, ...LinkedKey[]];
+      const { linked, named } = isNamed
+        ? await store.surroundings(ids, via)
+        : { linked: await store.linked(ids, via), named: [] };
+      for (const [i, key] of group.entries()) found.set(key, linked[i]!);
+      for (const each of named) row.prime(each.id, each);
+    }),
+  );
   return keys.map(key => found.get(key)!);
 }
 
-function namesOf(via: readonly Via[]): string {
-  return via.map(link => `${link.kind}.${link.name}`).join();
+function groupOf({ via, named }: LinkedKey): string {
+  return [named, ...via.map(link => `${link.kind}.${link.name}`)].join();
 }

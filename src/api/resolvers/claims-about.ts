@@ -13,15 +13,16 @@ export interface ClaimsWanted {
   readonly standing?: NonNullable<ClaimBase['standing']> | null;
 }
 
-/** Claims that name a record or claim in one of their roles, by id. */
+/** Claims that name a record or claim in one of their roles, by id. @param named what they name is asked for too */
 export async function claimsAbout(
   about: { readonly id: string; readonly kind: KindName },
   wanted: ClaimsWanted,
   asked: PageAsked<string>,
+  named: boolean,
   context: ApiContext,
 ): Promise<Page<AnyClaim, string>> {
   const via = linksTo(about.kind, wanted.kinds ?? claimKindNames);
-  const rows = via.length === 0 ? [] : await context.loaders.linked.load({ id: about.id, via });
+  const rows = via.length === 0 ? [] : await context.loaders.linked.load({ id: about.id, via, named });
   return pageById(rows.filter(isClaim).filter(fits(wanted)), asked);
 }
 

@@ -1,3 +1,4 @@
+import type { GraphQLResolveInfo } from 'graphql';
 import { claimSentence, namedInSentence } from '../../domain/model/claim-sentence.ts';
 import type { Field, Kind, Role } from '../../domain/model/declaration.ts';
 import {
@@ -14,10 +15,11 @@ import type { ApiContext } from '../context.ts';
 import { connection, pageById } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, type PageArgs, pageAsked } from '../paging/page-args.ts';
+import { asksForNamed } from './asks-for.ts';
 import { type ClaimsWanted, claimsAbout } from './claims-about.ts';
 import { isRecord, loadLink } from './load.ts';
 
-type Resolver = (row: never, args: never, context: ApiContext) => unknown;
+type Resolver = (row: never, args: never, context: ApiContext, info: GraphQLResolveInfo) => unknown;
 type TypeResolvers = Readonly<Record<string, Resolver>>;
 
 /** Resolvers of every kind of record and claim, derived from the declarations; what is not here is read as it stands. */
@@ -77,10 +79,10 @@ function listResolver(name: string): Resolver {
 /** Records whose field names this one; the connection also says how many there are. */
 function inverseResolver(inverse: Inverse): Resolver {
   const via = [{ kind: inverse.of, name: inverse.field }];
-  return async (row: AnyRecord, args: PageArgs, { loaders }) => {
+  return async (row: AnyRecord, args: PageArgs, { loaders }, info) => {
     const list = listDigest(inverse.name, args, row.id);
     const asked = pageAsked(args, list, isText);
-    const all = await loaders.linked.load({ id: row.id, via });
+    const all = await loaders.linked.load({ id: row.id, via, named: asksForNamed(info) });
     return { ...connection(pageById(all, asked), list), totalCount: all.length };
   };
 }
@@ -90,9 +92,10 @@ const history: Resolver = async (row: AnyRow, args: PageArgs, { questions }) => 
   return connection(await questions.history(row.id, pageAsked(args, list, isNumber)), list);
 };
 
-const claims: Resolver = async (row: AnyRow, args: PageArgs & ClaimsWanted, context) => {
+const claims: Resolver = async (row: AnyRow, args: PageArgs & ClaimsWanted, context, info) => {
   const list = listDigest('claims', args, row.id);
-  return connection(await claimsAbout(row, args, pageAsked(args, list, isText), context), list);
+  const asked = pageAsked(args, list, isText);
+  return connection(await claimsAbout(row, args, asked, asksForNamed(info), context), list);
 };
 
 const recordBase: TypeResolvers = {

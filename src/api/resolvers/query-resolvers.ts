@@ -1,9 +1,11 @@
+import type { GraphQLResolveInfo } from 'graphql';
 import { PlatestemmaError } from '../../errors.ts';
 import type { CitationFormat } from '../../questions/questions.ts';
 import type { ApiContext } from '../context.ts';
 import { connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, largestPage, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
+import { asksForNamed } from './asks-for.ts';
 import { type ClaimsWanted, claimsAbout, claimsOfKinds } from './claims-about.ts';
 import { descent } from './descent-resolvers.ts';
 import { given } from './given.ts';
@@ -68,6 +70,7 @@ async function claims(
   _root: unknown,
   args: PageArgs & ClaimsWanted & { about?: string | null },
   context: ApiContext,
+  info: GraphQLResolveInfo,
 ): Promise<unknown> {
   const list = listDigest('claims', args);
   const asked = pageAsked(args, list, isText);
@@ -78,7 +81,7 @@ async function claims(
   }
   const about = await loadAsked(args.about, context);
   if (about === null) return connection({ items: [], more: false }, list);
-  return connection(await claimsAbout(about, args, asked, context), list);
+  return connection(await claimsAbout(about, args, asked, asksForNamed(info), context), list);
 }
 
 /** Change sets are counted from 1 without gaps, so that their numbers are the cursors. */

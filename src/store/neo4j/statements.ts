@@ -1,3 +1,4 @@
+import { linkKinds } from '../../domain/model/links.ts';
 import type { Via } from '../graph-store.ts';
 import { linkType, pastLinkType } from './names.ts';
 
@@ -163,6 +164,24 @@ UNWIND range(0, size($ids) - 1) AS i
 MATCH (:Row {id: $ids[i]})<-[:${via.map(linkType).join('|')}]-(n)
 WITH DISTINCT i, n
 RETURN collect([i, properties(n)])`;
+}
+
+const everyLink = [...new Set(linkKinds.map(linkType))].join('|');
+
+/** The same, and what that and the records themselves link to now. */
+export function surroundingsText(via: readonly Via[]): string {
+  return `
+UNWIND range(0, size($ids) - 1) AS i
+MATCH (o:Row {id: $ids[i]})
+OPTIONAL MATCH (o)<-[:${via.map(linkType).join('|')}]-(n)
+WITH i, o, collect(DISTINCT n) AS held
+WITH collect([i, [n IN held | properties(n)]]) AS lists, collect(o) AS own, collect(held) AS found
+CALL (own, found) {
+  UNWIND reduce(all = own, held IN found | all + held) AS row
+  MATCH (row)-[:${everyLink}]->(e) WHERE NOT e.id IN $ids
+  RETURN collect(DISTINCT e) AS named
+}
+RETURN lists, [e IN named | properties(e)]`;
 }
 
 /** The same as of a change set. */

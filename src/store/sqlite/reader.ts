@@ -11,7 +11,7 @@ import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
 import { ReachReader } from './reach-reader.ts';
 import type { ReadRow } from './row-codec.ts';
-import { type RowNode, RowReader } from './row-reader.ts';
+import { linksIn, type RowNode, RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
 import { type SearchAnswer, type SearchCall, SearchReader } from './search-reader.ts';
 import { kindSql, linkedSql, now, sql } from './statements.ts';
@@ -86,6 +86,17 @@ export class Reader {
       const held = [...nodes.keys()].flatMap(key => (rows.has(key) ? [rows.get(key)!] : []));
       return held.sort((a, b) => compareText(a[1], b[1]));
     });
+  }
+
+  surroundings(ids: readonly string[], codes: readonly number[], asOf = now): [linked: ReadRow[][], named: ReadRow[]] {
+    const linked = this.linked(ids, codes, asOf);
+    const asked = new Set(ids);
+    const names = new Set<string>();
+    for (const row of [...linked.flat(), ...this.rows(ids, asOf)]) {
+      for (const id of row === null ? [] : linksIn(row)) if (!asked.has(id)) names.add(id);
+    }
+    const named = this.rows([...names].sort(compareText), asOf);
+    return [linked, named.filter(row => row !== null)];
   }
 
   walk(call: WalkCall): WalkFound {

@@ -78,6 +78,11 @@ export class RowReader {
   }
 }
 
+/** Ids that a row names in its links. */
+export function linksIn(row: ReadRow): readonly string[] {
+  return linkPlaces[row[0]]!.flatMap(at => (row[at + 1] as string | null | undefined) ?? []);
+}
+
 /** Makes a row as it was read one to answer, in its place: kind and id go where the key was. */
 function readRow(kind: number, id: string, row: Cell[]): ReadRow {
   // Most rows end in many cells without a value, which need not cross to the other thread.

@@ -59,9 +59,13 @@ export class SqliteStore implements port.GraphStore {
     via: readonly port.Via[],
     view?: port.View,
   ): Promise<readonly (readonly Stamped<AnyRow>[])[]> {
-    const codes = via.flatMap(({ kind, name }) => linkKind(kind, name)?.code ?? []);
-    const found = await this.#each<ReadRow[]>('linked', ids, codes, view?.asOf);
+    const found = await this.#each<ReadRow[]>('linked', ids, codesOf(via), view?.asOf);
     return found.map(rows => rows.map(decodeRow));
+  }
+
+  async surroundings(ids: readonly string[], via: readonly port.Via[], view?: port.View): Promise<port.Surroundings> {
+    const [linked, named] = await this.#ask<[ReadRow[][], ReadRow[]]>('surroundings', ids, codesOf(via), view?.asOf);
+    return { linked: linked.map(rows => rows.map(decodeRow)), named: named.map(decodeRow) };
   }
 
   async walk(asked: port.WalkAsked): Promise<port.Walk> {
@@ -302,4 +306,8 @@ function decodeAwaited(origin: Origin, claim: string, role: string): port.Awaite
 
 function pairOf({ key, source }: Origin): OriginPair {
   return [key, source];
+}
+
+function codesOf(via: readonly port.Via[]): readonly number[] {
+  return via.flatMap(({ kind, name }) => linkKind(kind, name)?.code ?? []);
 }

@@ -17,7 +17,8 @@ const alwaysFew = 100;
  * engine's own score. Without a text by name, then by id.
  */
 export async function search(store: GraphStore, asked: SearchQuestion, signal?: AbortSignal): Promise<SearchAnswer> {
-  const conventions = await conventionsInForce(store);
+  const words = asked.text === undefined ? undefined : wordsOf(asked.text);
+  const [conventions, records] = await Promise.all([conventionsInForce(store), recordsWithin(store, words)]);
   const filter = await searchFilter(store, asked, conventions);
   if (asked.text === undefined && Object.keys(filter).length === 0) {
     throw new PlatestemmaError(
@@ -28,7 +29,7 @@ export async function search(store: GraphStore, asked: SearchQuestion, signal?: 
   const cap = conventions.get('limit.search');
   const { hits, more, cut } = await store.search(
     {
-      ...(asked.text === undefined ? {} : { text: await searchText(store, asked.text, cap) }),
+      ...(words === undefined ? {} : { text: { ...words, few: fewOf(words, records, cap) } }),
       filter,
       ...(asked.page.after === undefined ? {} : { after: asked.page.after }),
       limit: asked.page.first,
@@ -43,7 +44,9 @@ export async function search(store: GraphStore, asked: SearchQuestion, signal?: 
   return { hits: { items, more }, cut };
 }
 
-async function searchText(store: GraphStore, text: string, cap: number): Promise<SearchText> {
+type Words = Omit<SearchText, 'few'>;
+
+function wordsOf(text: string): Words {
   const part = text.slice(0, longestText);
   const tokens = onceEach(foldTokens(part));
   if (tokens.length === 0) {
@@ -53,7 +56,7 @@ async function searchText(store: GraphStore, text: string, cap: number): Promise
       { place: { field: 'text' } },
     );
   }
-  return { whole: sortKey(part), tokens, few: tokens.length === 1 ? cap : await fewOf(store, cap) };
+  return { whole: sortKey(part), tokens };
 }
 
 /** In the order of their last place in the text: the word that may be only begun stays the last. */
@@ -61,8 +64,13 @@ function onceEach(tokens: readonly string[]): readonly string[] {
   return [...new Set(tokens.toReversed())].reverse();
 }
 
+/** How many records there are, where it is asked which words are few. */
+async function recordsWithin(store: GraphStore, words: Words | undefined): Promise<number> {
+  if (words === undefined || words.tokens.length === 1) return 0;
+  return (await store.facts()).records;
+}
+
 /** A word that more than a tenth of the records have says too little by itself, unless there are few of them. */
-async function fewOf(store: GraphStore, cap: number): Promise<number> {
-  const { records } = await store.facts();
-  return Math.min(cap, Math.max(alwaysFew, Math.floor(records / 10)));
+function fewOf({ tokens }: Words, records: number, cap: number): number {
+  return tokens.length === 1 ? cap : Math.min(cap, Math.max(alwaysFew, Math.floor(records / 10)));
 }

@@ -35,14 +35,15 @@ async function has(file: string, count: number): Promise<void> {
 
 function changeSetsIn(file: string): number {
   if (!existsSync(file)) return 0;
+  const database = new DatabaseSync(file, { readOnly: true });
   try {
-    const database = new DatabaseSync(file, { readOnly: true });
-    const found = database.prepare('SELECT ifnull(max(number), 0) AS n FROM change_set').get()!['n'];
-    database.close();
-    return Number(found);
+    return Number(database.prepare('SELECT ifnull(max(number), 0) AS n FROM change_set').get()!['n']);
   } catch {
     // The other process has not made the tables yet.
     return 0;
+  } finally {
+    // One that stays open would keep what the killed process wrote last from being found when the store is opened next.
+    database.close();
   }
 }
 

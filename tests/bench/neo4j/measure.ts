@@ -10,10 +10,10 @@ export interface Measured {
   readonly timings: Timings;
 }
 
-const rounds = 10;
+const rounds = 20;
 
-/** Rounds before those that count. The server compiles what it is asked often: it needs more of them than we do. */
-const warmingUp = 5;
+/** Rounds before those that count: servers, and ours too, compile what they are asked often, and run for longer than a measurement. */
+const warmingUp = 25;
 
 interface Sized {
   readonly editions: number;

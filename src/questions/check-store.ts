@@ -48,8 +48,11 @@ export async function checkStore(
       ...(await wrongDerived(store, rows, conventions, options.rebuild, counts)),
     ];
     faults.push(...found);
-    const again = rows.filter(row => (isOld && isRecordKind(row.kind)) || found.some(({ id }) => id === row.id));
-    if (options.rebuild && again.length > 0) changeSet = await rewrite(store, world, again);
+    if (options.rebuild) {
+      const at = new Set(found.map(({ id }) => id));
+      const again = rows.filter(row => (isOld && isRecordKind(row.kind)) || at.has(row.id));
+      if (again.length > 0) changeSet = await rewrite(store, world, again);
+    }
     if (rows.length < stretch) break;
     after = rows.at(-1)!.id;
   }

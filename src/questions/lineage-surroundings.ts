@@ -60,9 +60,9 @@ export async function aboutPictures(
   const exemplars = ids.filter(id => kindOfId(id) === 'Exemplar');
   const [{ linked, named }, own] = await Promise.all([
     store.surroundings(ids, linksOfPictures(pictures, steps)),
-    exemplars.length === 0 ? [] : store.rows(exemplars),
+    rowsOf(store, exemplars),
   ]);
-  const rows = new Map(ids.map((id, i) => [id, linked[i]!]));
+  const rows = new Map<string, readonly AnyRow[]>(ids.map((id, i) => [id, linked[i]!]));
   for (const row of own) if (row !== undefined) rows.set(row.id, [row, ...rows.get(row.id)!]);
   return { rows, named: new Map(named.map(row => [row.id, row])) };
 }

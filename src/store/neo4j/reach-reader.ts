@@ -10,10 +10,10 @@ import type {
 } from '../graph-store.ts';
 import { type GroupsFound, GroupsKnown, type NumberedName } from '../groups-known.ts';
 import { decodeTraits, decodeWindow, type NamedWindow, traitsPass } from '../window-codec.ts';
-import { numbersOfBytes, windowNumbers, windowsOfTally } from '../window-numbers.ts';
+import { windowNumbers, windowsOfTally } from '../window-numbers.ts';
 import type { Ask, Values } from './connection.ts';
 import { reachCypher, type SetCondition, setConditions } from './reach-statements.ts';
-import { numbersOfWindowText, WindowTexts } from './window-texts.ts';
+import { numbersOfTally, numbersOfWindowText, WindowTexts } from './window-texts.ts';
 
 /** A filter as statements ask it. */
 interface Conditions {
@@ -142,9 +142,7 @@ export class ReachReader {
       const [changeSet, profiles, details, traits, inForce, read] = found!;
       this.#keepTraits(traits);
       const passes = this.#passes(filter);
-      const numbers = new Map(
-        read.map(([number, bytes]) => [number, windowsOfTally(numbersOfBytes(bytesOf(bytes)), passes)]),
-      );
+      const numbers = new Map(read.map(([number, bytes]) => [number, windowsOfTally(numbersOfTally(bytes), passes)]));
       // One that was merged into another while they were read is not there: what is in force is asked again.
       if (inForce.every(number => numbers.has(number) || known.includes(number))) {
         const tallies = inForce.map(number => [number, numbers.get(number)] as const);
@@ -261,8 +259,4 @@ async function findAmongAll(ask: Ask, { sets, traits, values }: Conditions): Pro
         .map(([id]) => id)
         .filter(id => at > 0 || compareText(id, after) > 0),
     );
-}
-
-function bytesOf(bytes: Int8Array): Uint8Array {
-  return new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 }

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import neo4j from 'neo4j-driver';
 import type { NamedWindow } from '../window-codec.ts';
+import { numbersOfBytes } from '../window-numbers.ts';
 import type { Ask } from './connection.ts';
 import { reachCypher, type TextList } from './reach-statements.ts';
 
@@ -83,4 +84,9 @@ export class WindowTexts {
       return windowText([profileNumber, dateClass, detailNumber, first, last]);
     });
   }
+}
+
+/** The numbers of a tally from its bytes, which the driver takes for signed ones. */
+export function numbersOfTally(bytes: Int8Array): ReturnType<typeof numbersOfBytes> {
+  return numbersOfBytes(new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength));
 }

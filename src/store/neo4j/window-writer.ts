@@ -1,16 +1,9 @@
 import neo4j from 'neo4j-driver';
 import type { WrittenWindow } from '../window-codec.ts';
-import {
-  bytesOfNumbers,
-  mergedTallies,
-  numbersOfBytes,
-  type TallyNumbers,
-  type TallyRow,
-  tallyNumbers,
-} from '../window-numbers.ts';
+import { bytesOfNumbers, mergedTallies, type TallyNumbers, type TallyRow, tallyNumbers } from '../window-numbers.ts';
 import type { Ask } from './connection.ts';
 import { type TextList, textLists } from './reach-statements.ts';
-import { digestOf, numbersOfWindowText, type WindowTexts, windowText } from './window-texts.ts';
+import { digestOf, numbersOfTally, numbersOfWindowText, type WindowTexts, windowText } from './window-texts.ts';
 import { writeCypher } from './write-statements.ts';
 
 /** How far the texts and tallies of windows have come: part of what the node Store holds. */
@@ -126,7 +119,7 @@ export class WindowWriter {
     const read = await this.#run<[Int8Array]>(writeCypher.talliesOfNumbers, {
       numbers: this.#state.tallies.slice(0, merged).map(number => neo4j.int(number)),
     });
-    const all = read.reduce((sum, [bytes]) => mergedTallies(sum, numbersOfBytes(unsigned(bytes))), numbers);
+    const all = read.reduce((sum, [bytes]) => mergedTallies(sum, numbersOfTally(bytes)), numbers);
     await this.#delete(merged);
     await this.#insert(all);
   }
@@ -148,8 +141,4 @@ export class WindowWriter {
     const numbers = this.#state.tallies.splice(0, count).map(number => neo4j.int(number));
     if (numbers.length > 0) await this.#run(writeCypher.deleteTallies, { numbers });
   }
-}
-
-function unsigned(bytes: Int8Array): Uint8Array {
-  return new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 }

@@ -1,5 +1,4 @@
-import { once } from 'node:events';
-import { type AddressInfo, connect, createServer, type Socket } from 'node:net';
+import { waysTo } from './ways.ts';
 
 /** A way to a server that breaks. */
 export interface CuttingProxy {
@@ -14,18 +13,9 @@ export interface CuttingProxy {
  * @param bytesOf how many pass, for each connection in turn; Infinity: it is not cut
  */
 export async function cuttingProxy(target: number, bytesOf: (connection: number) => number): Promise<CuttingProxy> {
-  const sockets = new Set<Socket>();
   let [connections, cuts] = [0, 0];
-  const proxy = createServer(near => {
+  const ways = await waysTo(target, ({ near, far, end }) => {
     let left = bytesOf(connections++);
-    const far = connect(target, '127.0.0.1');
-    const end = () => {
-      for (const socket of [near, far]) socket.destroy();
-    };
-    for (const socket of [near, far]) {
-      sockets.add(socket);
-      socket.on('error', end).on('close', end);
-    }
     near.pipe(far);
     far.on('data', bytes => {
       near.write(bytes.subarray(0, Math.min(bytes.length, left)));
@@ -34,12 +24,6 @@ export async function cuttingProxy(target: number, bytesOf: (connection: number)
       cuts++;
       end();
     });
-  }).listen(0, '127.0.0.1');
-  await once(proxy, 'listening');
-  const stop = async () => {
-    for (const socket of sockets) socket.destroy();
-    proxy.close();
-    await once(proxy, 'close');
-  };
-  return { port: (proxy.address() as AddressInfo).port, cuts: () => cuts, stop };
+  });
+  return { ...ways, cuts: () => cuts };
 }

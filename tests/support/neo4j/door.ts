@@ -1,5 +1,6 @@
 import { once } from 'node:events';
-import { type AddressInfo, connect, createServer, type Socket } from 'node:net';
+import { type AddressInfo, createServer, type Socket } from 'node:net';
+import { wayTo } from './ways.ts';
 
 /** A way to a server that can be shut: to who comes by it the server is gone then, as if it had been killed. */
 export class Door {
@@ -39,15 +40,7 @@ export class Door {
   }
 
   #pass(near: Socket): void {
-    const far = connect(this.#target, '127.0.0.1');
-    const end = () => {
-      near.destroy();
-      far.destroy();
-    };
-    for (const socket of [near, far]) {
-      this.#sockets.add(socket);
-      socket.on('error', end).on('close', end);
-    }
+    const { far } = wayTo(this.#target, near, this.#sockets);
     near.pipe(far);
     far.pipe(near);
   }

@@ -1,5 +1,4 @@
-import { once } from 'node:events';
-import { type AddressInfo, connect, createServer, type Socket } from 'node:net';
+import { waysTo } from './ways.ts';
 
 /** The message that commits a transaction, in its one chunk: https://neo4j.com/docs/bolt/current/bolt/message/ */
 const commit = Buffer.from([0x00, 0x02, 0xb0, 0x12, 0x00, 0x00]);
@@ -26,17 +25,8 @@ export async function refusingProxy(
   target: number,
   fateOf: (commit: number) => Fate | undefined,
 ): Promise<RefusingProxy> {
-  const sockets = new Set<Socket>();
   let [commits, refusals] = [0, 0];
-  const proxy = createServer(near => {
-    const far = connect(target, '127.0.0.1');
-    const end = () => {
-      for (const socket of [near, far]) socket.destroy();
-    };
-    for (const socket of [near, far]) {
-      sockets.add(socket);
-      socket.on('error', end).on('close', end);
-    }
+  const ways = await waysTo(target, ({ near, far, end }) => {
     far.pipe(near);
     near.on('data', bytes => {
       // Who ends a change has had all answers to what came before, and waits for this one: it is the last of the bytes.
@@ -50,14 +40,8 @@ export async function refusingProxy(
       if (bytes.length > commit.length) far.write(bytes.subarray(0, -commit.length));
       near.write(failure(fate));
     });
-  }).listen(0, '127.0.0.1');
-  await once(proxy, 'listening');
-  const stop = async () => {
-    for (const socket of sockets) socket.destroy();
-    proxy.close();
-    await once(proxy, 'close');
-  };
-  return { port: (proxy.address() as AddressInfo).port, refusals: () => refusals, stop };
+  });
+  return { ...ways, refusals: () => refusals };
 }
 
 /** A failure with a code, under its names in older and newer versions of the protocol. */

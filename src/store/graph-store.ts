@@ -125,8 +125,11 @@ export interface GraphStore {
    */
   changesAfter(number: number, limit: number): Promise<readonly WrittenChange[]>;
 
-  /** Rows valid now, by id, from after `after`: every record and claim once. For export, checks and remaking. */
-  scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]>;
+  /**
+   * Rows valid in a view, by id, from after `after`: every record and claim once. Fewer than `limit` are the last. For export,
+   * checks and remaking, and for what is not kept of the graph as it was.
+   */
+  scan(after: string | undefined, limit: number, view?: View): Promise<readonly Stamped<AnyRow>[]>;
 
   /** Editions with their windows as stored, for `check`: by id. */
   windowsOf(ids: readonly string[]): Promise<readonly (EditionWindow | undefined)[]>;

@@ -322,7 +322,7 @@ function questions(): fc.Arbitrary<StoreCommand> {
     ask('originsAfter', fc.tuple(fc.option(origin, { nil: undefined }), limit)),
     ask('awaitedAfter', fc.tuple(fc.option(origin, { nil: undefined }), limit)),
     ask('checkpointsAfter', fc.tuple(fc.option(fc.constantFrom('i', 'j'), { nil: undefined }), limit)),
-    ask('scan', fc.tuple(fc.option(ids, { nil: undefined }), limit)),
+    ask('scan', fc.tuple(fc.option(ids, { nil: undefined }), limit, view)),
     ask('windowsOf', fc.tuple(lists)),
     ask('sortKeysOf', fc.tuple(lists)),
     ask('datedDaysOf', fc.tuple(lists)),

@@ -158,9 +158,9 @@ class MemoryStore implements port.GraphStore {
     return this.#changeSets.length;
   }
 
-  async scan(after: string | undefined, limit: number) {
+  async scan(after: string | undefined, limit: number, view?: port.View) {
     this.#open();
-    return this.#allRows()
+    return this.#allRows(view)
       .filter(row => after === undefined || compareText(row.id, after) > 0)
       .slice(0, limit);
   }

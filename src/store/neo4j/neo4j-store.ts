@@ -155,9 +155,12 @@ export class Neo4jStore implements port.GraphStore {
     return changesAfter(this.#question(), number, limit);
   }
 
-  async scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]> {
+  async scan(after: string | undefined, limit: number, view?: port.View): Promise<readonly Stamped<AnyRow>[]> {
     const given = { after: after ?? '', limit: neo4j.int(limit) };
-    const rows = await this.#question()<[ReadProperties]>(cypher.scan, given);
+    const rows =
+      view?.asOf === undefined
+        ? await this.#question()<[ReadProperties]>(cypher.scan, given)
+        : await this.#question()<[ReadProperties]>(cypher.scanAsOf, { ...given, asOf: neo4j.int(view.asOf) });
     return rows.map(([properties]) => decodeRow(properties));
   }
 

@@ -46,6 +46,11 @@ RETURN properties(v) ORDER BY v._since`,
 MATCH (n:Row) WHERE n.id > $after
 RETURN properties(n) ORDER BY n.id LIMIT $limit`,
 
+  scanAsOf: `
+MATCH (n:Row) WHERE n.id > $after
+${versionAsOf('n')}
+RETURN properties(v) ORDER BY n.id LIMIT $limit`,
+
   list: `
 CALL () {
   MATCH (n:Record) USING INDEX n:Record(kind, _sort, id)

@@ -26,6 +26,15 @@ export interface FactNumbers {
   readonly logBytes: number;
 }
 
+/** Rows that are looked through at once for those that were there. */
+const leastStretch = 1000;
+
+interface Stretch {
+  readonly found: ReadRow[];
+  /** Id of the last row looked at; undefined if there is none after it. */
+  readonly last: string | undefined;
+}
+
 /** What a reader thread answers: a method a call. Each call sees one state of the store; arrays cross between threads cheaply. */
 export class Reader {
   readonly prepared: Prepared;
@@ -174,13 +183,27 @@ export class Reader {
     return this.#history.changesAfter(number, limit);
   }
 
-  scan(after: string, limit: number): ReadRow[] {
-    const nodes = this.prepared.all<[number, string, number]>(sql.nodesAfter, after, limit);
-    const rows = this.#rows.rows(
-      nodes.map(([key, id, kind]) => ({ key, id, kind })),
-      now,
-    );
-    return nodes.map(([key]) => rows.get(key)!);
+  scan(after: string, limit: number, asOf?: number): ReadRow[] {
+    if (asOf === undefined) return this.#rowsOf(sql.nodesAfter, after, limit, now).found;
+    // What came later has no version then, and gives room for more.
+    const all: ReadRow[] = [];
+    for (let from: string | undefined = after; from !== undefined && all.length < limit; ) {
+      const { found, last }: Stretch = this.#rowsOf(sql.nodesEverAfter, from, Math.max(limit, leastStretch), asOf);
+      all.push(...found);
+      from = last;
+    }
+    return all.slice(0, limit);
+  }
+
+  #rowsOf(text: string, after: string, limit: number, asOf: number): Stretch {
+    const nodes = this.prepared
+      .all<[number, string, number]>(text, after, limit)
+      .map(([key, id, kind]) => ({ key, id, kind }));
+    const rows = this.#rows.rows(nodes, asOf);
+    return {
+      found: nodes.map(({ key }) => rows.get(key)).filter(row => row !== undefined),
+      last: nodes.length < limit ? undefined : nodes.at(-1)?.id,
+    };
   }
 
   windowsOf(ids: readonly string[]): (NamedWindowRow | null)[] {

@@ -162,8 +162,8 @@ export class SqliteStore implements port.GraphStore {
     return found.map(([changeSet, put]) => ({ changeSet: decodeChangeSet(changeSet), put: put.map(decodeRow) }));
   }
 
-  async scan(after: string | undefined, limit: number): Promise<readonly Stamped<AnyRow>[]> {
-    return (await this.#askLong<ReadRow[]>('scan', [after ?? '', limit])).map(decodeRow);
+  async scan(after: string | undefined, limit: number, view?: port.View): Promise<readonly Stamped<AnyRow>[]> {
+    return (await this.#askLong<ReadRow[]>('scan', [after ?? '', limit, view?.asOf])).map(decodeRow);
   }
 
   async windowsOf(ids: readonly string[]): Promise<readonly (port.EditionWindow | undefined)[]> {

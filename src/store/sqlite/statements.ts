@@ -16,6 +16,7 @@ export const sql = {
   updateSort: 'UPDATE node SET sort = ? WHERE key = ? AND sort IS NOT ?',
   lastKey: 'SELECT ifnull(max(key), 0) FROM node',
   nodesAfter: 'SELECT key, id, kind FROM node WHERE id > ? ORDER BY id LIMIT ?',
+  nodesEverAfter: 'SELECT key, id, kind FROM node WHERE id > ? ORDER BY id LIMIT ?',
   addToTally:
     'INSERT INTO tally (kind, rows) VALUES (?, ?) ON CONFLICT (kind) DO UPDATE SET rows = rows + excluded.rows',
   rowsOfKind: 'SELECT rows FROM tally WHERE kind = ?',

@@ -35,4 +35,27 @@ export const scanLaws: readonly Law[] = [
       expect(await store.scan('zebra', 2)).toEqual([]);
     },
   },
+  {
+    says: 'as of a change set it gives the rows that were there, as they were',
+    check: async store => {
+      await store.write(batchOf([plate('b'), plate('d')]));
+      await store.write(batchOf([plate('a'), plate('b', { caption: 'new' }), plate('c')]));
+      await store.write(batchOf([plate('d', { caption: 'last' })]));
+      const before = [
+        { ...plate('b'), since: 1, until: 2 },
+        { ...plate('d'), since: 1, until: 3 },
+      ];
+      expect(await store.scan(undefined, 9, { asOf: 0 })).toEqual([]);
+      expect(await store.scan(undefined, 9, { asOf: 1 })).toEqual(before);
+      expect(await store.scan('plate-of-a', 1, { asOf: 1 })).toEqual(before.slice(0, 1));
+      expect(await store.scan('plate-of-b', 1, { asOf: 1 })).toEqual(before.slice(1));
+      expect((await store.scan(undefined, 9, { asOf: 2 })).map(({ id, since }) => [id, since])).toEqual([
+        ['plate-of-a', 2],
+        ['plate-of-b', 2],
+        ['plate-of-c', 2],
+        ['plate-of-d', 1],
+      ]);
+      expect(await store.scan(undefined, 9, { asOf: 3 })).toEqual(await store.scan(undefined, 9));
+    },
+  },
 ];

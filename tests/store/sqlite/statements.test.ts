@@ -193,6 +193,7 @@ async function everything({ store }: InProcess): Promise<void> {
   await store.awaitedAfter(undefined, 9);
   await store.checkpointsAfter(undefined, 9);
   await store.scan(undefined, 99);
+  await store.scan(undefined, 99, { asOf: 1 });
   await store.windowsOf(['edition-of-a']);
   await store.sortKeysOf(['edition-of-a']);
   await store.awaited([origin]);

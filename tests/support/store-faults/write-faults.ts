@@ -33,8 +33,11 @@ export const writeFaults: readonly Fault[] = [
   { fault: 'checkpoints are shared', spoil: s => ({ checkpoint: async () => s.checkpoint('a.xml') }) },
   {
     fault: 'a scan leaves the claims out',
-    spoil: s => ({ scan: async (after, limit) => (await s.scan(after, limit)).filter(row => row.kind !== 'Copying') }),
+    spoil: s => ({
+      scan: async (after, limit, view) => (await s.scan(after, limit, view)).filter(row => row.kind !== 'Copying'),
+    }),
   },
+  { fault: 'a scan ignores the view', spoil: s => ({ scan: (after, limit) => s.scan(after, limit) }) },
   {
     fault: 'a scan begins with its position',
     spoil: s => ({

@@ -9,6 +9,8 @@ export const errorCodes = {
   ID_MISTYPED: 'an id fails its check character',
   QUERY_TOO_COSTLY: 'a query is deeper, wider or larger than the limits allow',
   CURSOR_INVALID: 'a cursor was not made for this list and these arguments',
+  NOT_ALLOWED: 'who asks may not do this',
+  SERVER_BUSY: 'more is asked of the server at once than it can answer',
   STORE_BUSY: 'another process is writing to the store',
   STORE_FULL: 'the disk that holds the store is full',
   STORE_READ_ONLY: 'the store cannot be written to',

@@ -20,9 +20,15 @@ export async function runMain(): Promise<void> {
   process.exitCode = exitCodeOfProcess(process.exitCode);
 }
 
+const stopSignals = ['SIGINT', 'SIGTERM'] as const;
+
+/** After the first signal the next has its usual meaning: it ends the process at once. */
 function stopped(): Promise<void> {
   return new Promise(resolve => {
-    process.once('SIGINT', () => resolve());
-    process.once('SIGTERM', () => resolve());
+    const first = (): void => {
+      for (const signal of stopSignals) process.off(signal, first);
+      resolve();
+    };
+    for (const signal of stopSignals) process.on(signal, first);
   });
 }

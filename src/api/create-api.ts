@@ -7,10 +7,13 @@ import type { ApiContext } from './context.ts';
 import { drawings } from './drawings.ts';
 import { defaultLimits, type Limits } from './guards/limits.ts';
 import { limitsGuard } from './guards/limits-rule.ts';
+import { ownPages } from './guards/own-pages.ts';
+import { QueryCache } from './guards/query-cache.ts';
 import { requestForm } from './guards/request-form.ts';
 import { codedErrors, errorTeller } from './guards/tell-error.ts';
 import { timeLimit } from './guards/time-limit.ts';
 import { tokenLimit } from './guards/token-limit.ts';
+import { Turns, takeTurns } from './guards/turns.ts';
 import { makeLoaders } from './loaders/loaders.ts';
 import { type Log, logToStderr } from './log.ts';
 import { endpoint, routes } from './routes.ts';
@@ -34,6 +37,7 @@ export interface Api {
 export function createApi({ questions, store, log = logToStderr, limits: given }: ApiOptions): Api {
   const schema = makeSchema();
   const limits = { ...defaultLimits, ...given };
+  const turns = new Turns(limits);
   const yoga = createYoga<object, ApiContext>({
     schema,
     graphqlEndpoint: endpoint,
@@ -44,14 +48,18 @@ export function createApi({ questions, store, log = logToStderr, limits: given }
     multipart: false,
     logging: false,
     maskedErrors: { maskError: errorTeller(log) },
-    maxRequestBodySize: limits.bodyBytes,
+    // Read within its limit by the form of a request.
+    maxRequestBodySize: false,
+    parserAndValidationCache: { documentCache: new QueryCache(200), errorCache: new QueryCache(0) },
     plugins: [
-      drawings(questions, log),
+      ownPages(),
+      drawings(questions, turns, log),
       routes(store),
-      requestForm(),
+      requestForm(limits.bodyBytes),
       tokenLimit(limits.tokens),
       limitsGuard(limits),
       timeLimit(limits.time),
+      takeTurns(turns),
       codedErrors(),
     ],
   });

@@ -1,12 +1,15 @@
+import type { GraphQLError } from 'graphql';
 import type { Plugin } from 'graphql-yoga';
-import { type ErrorCode, PlatestemmaError } from '../errors.ts';
+import { type ErrorCode, PlatestemmaError, type SourcePlace } from '../errors.ts';
 import { svgToPng } from '../output/draw/svg-to-png.ts';
 import type { DrawAsked } from '../questions/draw-asked.ts';
 import type { Questions } from '../questions/questions.ts';
 import type { Towards } from '../store/graph-store.ts';
 import type { ApiContext } from './context.ts';
 import { errorTeller } from './guards/tell-error.ts';
+import type { Turns } from './guards/turns.ts';
 import type { Log } from './log.ts';
+import { refuse, statusOf } from './refusal.ts';
 
 const address = /^\/draw\/(lineage|descent)\/([^/]+)\.(svg|png)$/;
 
@@ -14,7 +17,7 @@ const address = /^\/draw\/(lineage|descent)\/([^/]+)\.(svg|png)$/;
  * Drawings: `/draw/lineage/<id>.svg` (with `towards` and `depth` as the question has them) and `/draw/descent/<id>.svg`,
  * and the same as `.png`.
  */
-export function drawings(questions: Questions, log: Log): Plugin<ApiContext> {
+export function drawings(questions: Questions, turns: Turns, log: Log): Plugin<ApiContext> {
   const tell = errorTeller(log);
   return {
     async onRequest({ request, url, endResponse }) {
@@ -22,10 +25,10 @@ export function drawings(questions: Questions, log: Log): Plugin<ApiContext> {
       if (what === undefined || id === undefined) return;
       if (request.method !== 'GET' && request.method !== 'HEAD') return endResponse(notAllowed(request.method));
       try {
-        const svg = await questions.draw(askedBy(what, id, url.searchParams));
-        endResponse(form === 'svg' ? picture(svg, 'image/svg+xml; charset=utf-8') : await png(svg));
+        const asked = askedBy(what, id, url.searchParams);
+        endResponse(await turns.run(() => drawn(questions, asked, form), request.signal));
       } catch (error) {
-        endResponse(refusal(tell(error)));
+        endResponse(refused(tell(error)));
       }
     },
   };
@@ -49,8 +52,9 @@ function towardsOf(word: string): Towards {
   throw new PlatestemmaError('INPUT_INVALID', message, { place: { field: 'towards' } });
 }
 
-async function png(svg: string): Promise<Response> {
-  return picture(await svgToPng(svg), 'image/png');
+async function drawn(questions: Questions, asked: DrawAsked, form: string | undefined): Promise<Response> {
+  const svg = await questions.draw(asked);
+  return form === 'svg' ? picture(svg, 'image/svg+xml; charset=utf-8') : picture(await svgToPng(svg), 'image/png');
 }
 
 /** A picture that may change with the next claim, and that runs and fetches nothing even where it is opened by itself. */
@@ -61,25 +65,14 @@ function picture(body: string | Uint8Array, type: string): Response {
 
 const policy = "default-src 'none'; sandbox; frame-ancestors 'self'";
 
-function refusal(error: Error & { readonly extensions?: Readonly<Record<string, unknown>> }): Response {
-  const { code, place, id } = error.extensions ?? {};
-  const extensions = { code, ...(place === undefined ? {} : { place }), ...(id === undefined ? {} : { id }) };
-  return json(statusOf(code as ErrorCode), { errors: [{ message: error.message, extensions }] });
-}
-
-function statusOf(code: ErrorCode): number {
-  if (code === 'NOT_FOUND') return 404;
-  if (code === 'BROKEN_PROMISE') return 500;
-  if (code === 'STORE_TIMEOUT') return 504;
-  return code.startsWith('STORE_') ? 503 : 400;
+function refused({ message, extensions }: GraphQLError): Response {
+  const { code, place, id } = extensions as { code: ErrorCode; place?: SourcePlace; id?: string };
+  const headers: Readonly<Record<string, string>> = code === 'SERVER_BUSY' ? { 'retry-after': '1' } : {};
+  return refuse({ status: statusOf(code), code, message, place, id, headers });
 }
 
 function notAllowed(method: string): Response {
   const message = `expected GET, came ${method.slice(0, 20)}`;
-  return json(405, { errors: [{ message, extensions: { code: 'INPUT_INVALID' } }] }, { allow: 'GET, HEAD' });
-}
-
-function json(status: number, body: unknown, more: Readonly<Record<string, string>> = {}): Response {
-  const headers = { 'content-type': 'application/json; charset=utf-8', 'cache-control': 'no-store', ...more };
-  return new Response(JSON.stringify(body), { status, headers });
+  const place = { field: 'method' };
+  return refuse({ status: 405, code: 'INPUT_INVALID', message, place, headers: { allow: 'GET, HEAD' } });
 }

@@ -2,7 +2,6 @@ import { createHash } from 'node:crypto';
 import { serverAudits } from 'graphql-http';
 import { describe, expect, test } from 'vitest';
 import { createApi } from '../../src/api/create-api.ts';
-import { serve } from '../../src/api/serve.ts';
 import { PlatestemmaError } from '../../src/errors.ts';
 import { demoApi } from './demo-api.ts';
 
@@ -62,20 +61,6 @@ describe('only JSON is taken: a form on a foreign page cannot send it', () => {
   });
 });
 
-test('a body over the limit is refused with 413', async () => {
-  const small = createApi({ store, questions, limits: { bodyBytes: 1000 } });
-  const send = (length: number) =>
-    small.fetch(
-      new Request('http://localhost/graphql', {
-        method: 'POST',
-        headers: { 'content-type': 'application/json' },
-        body: JSON.stringify({ query: '{ __typename }', variables: { padding: 'x'.repeat(length) } }),
-      }),
-    );
-  expect((await send(100)).status).toBe(200);
-  expect((await send(2000)).status).toBe(413);
-});
-
 describe('the page for writing queries', () => {
   test('stands at the same address, fetches nothing from elsewhere, and runs under its own policy', async () => {
     const response = await get('/graphql', { accept: 'text/html,application/xhtml+xml' });
@@ -116,49 +101,28 @@ describe('care of the service', () => {
     expect([refused.status, await refused.json()]).toEqual([503, { status: 'not ready', code: 'STORE_UNREACHABLE' }]);
   });
 
+  test('/ready says within a second or so that the store does not answer, and asks it once for all who ask', async () => {
+    let asked = 0;
+    const silent = createApi({
+      questions,
+      store: new Proxy(store, { get: () => () => new Promise(() => void asked++) }),
+    });
+    const ready = () => silent.fetch(new Request('http://localhost/ready'));
+    const begun = performance.now();
+    const answers = await Promise.all([ready(), ready(), ready()]);
+    expect(performance.now() - begun).toBeLessThan(1500);
+    expect(await Promise.all(answers.map(async each => [each.status, await each.json()]))).toEqual(
+      answers.map(() => [503, { status: 'not ready', code: 'STORE_TIMEOUT' }]),
+    );
+    expect(asked).toBe(1);
+    expect((await silent.fetch(new Request('http://localhost/health'))).status).toBe(200);
+  });
+
   test('another path is not found', async () => {
     const response = await get('/admin');
     expect([response.status, await response.json()]).toMatchObject([
       404,
       { errors: [{ extensions: { code: 'NOT_FOUND' } }] },
     ]);
-  });
-});
-
-describe('the server', () => {
-  test('serves by HTTP, and stops when those under way have been answered', async () => {
-    let answer: (() => void) | undefined;
-    const slow = createApi({
-      questions,
-      store: new Proxy(store, {
-        get: (target, name) =>
-          name === 'count'
-            ? () => new Promise<number>(resolve => (answer = () => resolve(7)))
-            : Reflect.get(target, name),
-      }),
-    });
-    const served = await serve(slow, { host: '127.0.0.1', port: 0 });
-    expect(served.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/graphql$/);
-    const asked = fetch(served.url, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ query: '{ works(first: 0) { totalCount } }' }),
-    });
-    await expect.poll(() => answer).toBeDefined();
-    const stopped = served.stop();
-    answer?.();
-    expect(await (await asked).json()).toEqual({ data: { works: { totalCount: 7 } } });
-    await stopped;
-    await expect(fetch(served.url)).rejects.toThrow();
-  });
-
-  test('a port that is taken is told', async () => {
-    const served = await serve(api, { host: '127.0.0.1', port: 0 });
-    const port = Number(new URL(served.url).port);
-    await expect(serve(api, { host: '127.0.0.1', port })).rejects.toMatchObject({
-      code: 'INPUT_INVALID',
-      message: `expected to listen at 127.0.0.1, port ${port}: the port is taken`,
-    });
-    await served.stop();
   });
 });

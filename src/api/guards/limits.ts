@@ -1,5 +1,7 @@
-/** What a request may cost; more is refused before anything is executed. */
-export interface Limits {
+import type { TurnLimits } from './turns.ts';
+
+/** What a request may cost, and how many may be worked at once; more is refused before anything is executed. */
+export interface Limits extends TurnLimits {
   /** Levels of fields. */
   readonly depth: number;
   readonly aliases: number;
@@ -20,4 +22,7 @@ export const defaultLimits: Limits = {
   tokens: 2_000,
   bodyBytes: 1_000_000,
   time: 10_000,
+  atOnce: 64,
+  waiting: 1_000,
+  patience: 5_000,
 };

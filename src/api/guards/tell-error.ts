@@ -1,21 +1,23 @@
 import { randomUUID } from 'node:crypto';
 import { GraphQLError } from 'graphql';
 import type { Plugin } from 'graphql-yoga';
-import { type ErrorCode, PlatestemmaError } from '../../errors.ts';
+import { type ErrorCode, errorCodes, PlatestemmaError } from '../../errors.ts';
 import type { ApiContext } from '../context.ts';
 import type { Log } from '../log.ts';
+import { statusOf } from '../refusal.ts';
 
 /**
  * What a client is told of an error: our own with code and place; a fault of the query as it is; anything unexpected
  * only by an id under which the log has it.
  */
-export function errorTeller(log: Log): (error: unknown) => Error {
+export function errorTeller(log: Log): (error: unknown) => GraphQLError {
   return error => {
     const cause = original(error);
     if (cause instanceof PlatestemmaError && cause.code !== 'BROKEN_PROMISE') {
       const { code, place, retriable } = cause;
+      if (troubles.has(code)) log({ level: 'error', event: 'store-trouble', code });
       const extensions = { code, ...(place === undefined ? {} : { place }), ...(retriable ? { retriable } : {}) };
-      return told(cause.message, error, { ...extensions, ...httpOf(code) });
+      return told(cause.message, error, { ...extensions, ...httpOf(code, error) });
     }
     if (cause instanceof GraphQLError) return cause;
     const id = randomUUID();
@@ -28,19 +30,31 @@ export function errorTeller(log: Log): (error: unknown) => Error {
   };
 }
 
+/** What the keeper of the store must do something about. */
+const troubles: ReadonlySet<ErrorCode> = new Set([
+  'STORE_FULL',
+  'STORE_READ_ONLY',
+  'STORE_NEWER',
+  'STORE_NOT_OURS',
+  'STORE_UNREACHABLE',
+]);
+
 /**
- * Gives the codes of this program to what the GraphQL engine refuses by itself, and a request without data the status
- * 400. GraphQL over HTTP: an answer without data is 4xx or 5xx.
+ * Gives the codes of this program, and a place, to what the GraphQL engine refuses by itself, and a request without data
+ * its status. GraphQL over HTTP: an answer without data is 4xx or 5xx.
  */
 export function codedErrors(): Plugin<ApiContext> {
   return {
     onExecutionResult({ result }) {
       if (result === undefined || Array.isArray(result) || !('errors' in result)) return;
       for (const error of result.errors ?? []) {
-        const code = error.extensions['code'];
-        if (code === undefined || String(code).startsWith('GRAPHQL_')) error.extensions['code'] = 'INPUT_INVALID';
-        if (!('data' in result) && error.extensions['unexpected'] !== true)
-          error.extensions['http'] ??= { status: 400, spec: true };
+        const { extensions, locations, path } = error;
+        if (!Object.hasOwn(errorCodes, String(extensions['code']))) extensions['code'] = 'INPUT_INVALID';
+        // Where no operation has the name that was asked for, or there are several and none was named.
+        if (locations === undefined && path === undefined && extensions['code'] === 'INPUT_INVALID')
+          extensions['place'] ??= { field: 'operationName' };
+        if (!('data' in result) && extensions['unexpected'] !== true)
+          extensions['http'] ??= { status: statusOf(extensions['code'] as ErrorCode), spec: true };
       }
     },
   };
@@ -56,9 +70,11 @@ function told(message: string, error: unknown, extensions: Readonly<Record<strin
   return new GraphQLError(message, { nodes, source, positions, path, extensions });
 }
 
-/** Status of an answer without data, where it is not 400. */
-function httpOf(code: ErrorCode): { readonly http?: { readonly status: number; readonly spec: true } } {
-  return code === 'STORE_TIMEOUT' ? { http: { status: 504, spec: true } } : {};
+/** Status of what was refused before or instead of its execution. */
+function httpOf(code: ErrorCode, error: unknown): Readonly<Record<string, unknown>> {
+  if (error instanceof GraphQLError) return {};
+  const headers = code === 'SERVER_BUSY' ? { headers: { 'retry-after': '1' } } : {};
+  return { http: { status: statusOf(code), ...headers } };
 }
 
 /** Where it happened. The message is left out unless it is the engine's own: others may quote texts of records. */

@@ -1,5 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
+import { defaultBasis } from '../domain/model/counted.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { findable } from '../domain/text/findable.ts';
@@ -77,7 +78,9 @@ async function touchedWindows(
     claimsOfEditions(store, editions, changed, added),
     worksOfEditions(store, editions, changed, underway),
   ]);
-  return editions.map((edition, i) => editionWindow(edition, works.get(edition.work), claims[i]!, conventions));
+  return editions.map((edition, i) =>
+    editionWindow(edition, works.get(edition.work), claims[i]!, conventions, defaultBasis),
+  );
 }
 
 /** Editions that are written, named by a claim that is written (as it is or as it was), or of a work that is rewritten. */

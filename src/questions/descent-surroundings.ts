@@ -1,5 +1,6 @@
 import type { LinkedRecords } from '../domain/descent/linked-records.ts';
 import { deepestWalk } from '../domain/descent/walk-steps.ts';
+import type { Basis } from '../domain/model/counted.ts';
 import type { ClaimOf, RecordOf } from '../domain/model/row.ts';
 import type { GraphStore, Via } from '../store/graph-store.ts';
 import { FoundRows } from './found-rows.ts';
@@ -26,6 +27,7 @@ export async function descentSurroundings(
   store: GraphStore,
   editions: readonly RecordOf<'Edition'>[],
   descents: readonly ClaimOf<'EditionDescent'>[],
+  basis: Basis,
 ): Promise<DescentFound> {
   const found = new FoundRows([...editions, ...descents]);
   found.take(
@@ -49,6 +51,7 @@ export async function descentSurroundings(
     direction: 'SOURCES',
     depth: deepestWalk,
     limit: Math.max(1, 2 * surfaces.length),
+    basis,
   });
   found.take([...cast.records, ...cast.claims]);
   found.take(await store.rows(found.missing(found.claims().flatMap(claim => claim.alternativeTo ?? []))));

@@ -5,7 +5,7 @@ import { lineageCircles } from '../domain/descent/lineage-circles.ts';
 import { lineageGraph } from '../domain/descent/lineage-graph.ts';
 import { caseLimits, solveDates } from '../domain/descent/solve-dates.ts';
 import { deepestWalk } from '../domain/descent/walk-steps.ts';
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import type { ClaimKindName } from '../domain/model/kinds.ts';
 import type { AnyClaim, ClaimOf, RecordOf } from '../domain/model/row.ts';
 import type { GraphStore } from '../store/graph-store.ts';
@@ -14,13 +14,15 @@ import type { Descent, DescentEdition } from './descent-answer.ts';
 import { type DescentFound, descentSurroundings } from './descent-surroundings.ts';
 import { contradictionsIn, daysIn } from './lineage-dates.ts';
 import { linkedGrounds } from './lineage-grounds.ts';
+import { asRecorded, type Premises } from './premises.ts';
 import { theRecord } from './the-record.ts';
 
 /**
  * The editions of a work with all that they descend from and that descends from them, or those of one edition, in order
  * of descent; and of each plate whether it went along, was copied, or comes from the same printing surface.
  */
-export async function descent(store: GraphStore, of: string): Promise<Descent> {
+export async function descent(store: GraphStore, of: string, premises: Premises = asRecorded): Promise<Descent> {
+  const { basis } = premises;
   const conventions = await conventionsInForce(store);
   const asked = await theRecord(store, of, ['Work', 'Edition']);
   const limit = conventions.get('limit.lineage');
@@ -31,11 +33,12 @@ export async function descent(store: GraphStore, of: string): Promise<Descent> {
     direction: 'BOTH',
     depth: deepestWalk,
     limit,
+    basis,
   });
   const editions = walk.records as readonly RecordOf<'Edition'>[];
   const descents = ofKind(walk.claims, 'EditionDescent');
-  const found = await descentSurroundings(store, editions, descents);
-  const network = datesNetworkOf(found, { conventions });
+  const found = await descentSurroundings(store, editions, descents, basis);
+  const network = datesNetworkOf(found, { conventions, basis });
   const dates = solveDates(network, caseLimits(conventions));
   const daysOf = daysIn(dates);
   const order = editionsInOrder(
@@ -45,7 +48,7 @@ export async function descent(store: GraphStore, of: string): Promise<Descent> {
   );
   const plates = platesOfEditions(
     order.map(({ id }) => id),
-    plateClaims(found, descents),
+    plateClaims(found, descents, basis),
   );
   const listed = order.map(({ id, depth }: EditionInOrder): DescentEdition => {
     const { linked: published, recorded, contradictory: datesContradict } = daysOf(id, 'published');
@@ -62,6 +65,7 @@ export async function descent(store: GraphStore, of: string): Promise<Descent> {
       network,
       dates,
       conventions,
+      premises,
     }),
     rows: [asked, ...found.records, ...found.claims],
   };
@@ -72,8 +76,12 @@ async function editionsOf(store: GraphStore, work: string): Promise<readonly str
   return (editions ?? []).map(edition => edition.id);
 }
 
-function plateClaims({ claims }: DescentFound, descents: readonly ClaimOf<'EditionDescent'>[]): PlateClaims {
-  const counted = claims.filter(claim => counts(claim));
+function plateClaims(
+  { claims }: DescentFound,
+  descents: readonly ClaimOf<'EditionDescent'>[],
+  basis: Basis,
+): PlateClaims {
+  const counted = claims.filter(claim => counts(claim, basis));
   return {
     descents,
     appearances: ofKind(counted, 'Appearance'),

@@ -22,6 +22,7 @@ export function drawingNotes({
   const names = namesOf(rows);
   const more = contradictions.length - mostContradictions;
   return [
+    ...grounds.premises,
     ...contradictions
       .slice(0, mostContradictions)
       .map(({ message }) => `In contradiction: ${withNames(message, names)}.`),

@@ -1,7 +1,7 @@
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { edtfBounds } from '../domain/dates/edtf.ts';
 import type { SlackConvention } from '../domain/dates/slack.ts';
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
 
 /** Somebody had the edition: it had arrived by then. */
@@ -14,9 +14,13 @@ export interface AccessOf {
 }
 
 /** Accesses that count. Subscriptions and announcements do not say that it came. */
-export function countedAccesses(claims: readonly AnyClaim[], slack: SlackConvention): readonly AccessOf[] {
+export function countedAccesses(
+  claims: readonly AnyClaim[],
+  slack: SlackConvention,
+  basis: Basis,
+): readonly AccessOf[] {
   return claims.flatMap(claim => {
-    if (claim.kind !== 'Access' || !counts(claim)) return [];
+    if (claim.kind !== 'Access' || !counts(claim, basis)) return [];
     if (claim.manner === 'SUBSCRIBED' || claim.manner === 'ANNOUNCED') return [];
     const { lo, hi }: DayRange = claim.when === undefined ? {} : edtfBounds(claim.when, slack);
     const at = placeOf(claim);

@@ -1,6 +1,6 @@
 import { edtfBounds } from '../domain/dates/edtf.ts';
 import type { SlackConvention } from '../domain/dates/slack.ts';
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
 import type { CountedDating } from '../domain/reach/recorded-days.ts';
 
@@ -9,16 +9,18 @@ export function countedDatings(
   claims: readonly AnyClaim[],
   event: ClaimOf<'Dating'>['event'],
   slack: SlackConvention,
+  basis: Basis,
   openGroups: ReadonlySet<string> = new Set(),
 ): readonly (CountedDating & { readonly claim: string })[] {
   return claims.flatMap(claim => {
-    if (claim.kind !== 'Dating' || claim.event !== event || claim.date === undefined || !counts(claim)) return [];
-    const { id, date, basis, flags, alternativeTo } = claim;
+    if (claim.kind !== 'Dating' || claim.event !== event || claim.date === undefined || !counts(claim, basis))
+      return [];
+    const { id, date, flags, alternativeTo } = claim;
     return [
       {
         claim: id,
         bounds: edtfBounds(date, slack),
-        ...(basis === undefined ? {} : { basis }),
+        ...(claim.basis === undefined ? {} : { basis: claim.basis }),
         supplied: flags?.includes('supplied') === true,
         ...(alternativeTo === undefined ? {} : { group: { id: alternativeTo, open: openGroups.has(alternativeTo) } }),
       },

@@ -1,4 +1,4 @@
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import type { AnyClaim } from '../domain/model/row.ts';
 
 /** A place from which an edition may have come, by the id of its place. */
@@ -12,9 +12,9 @@ export interface OutletOf {
  * Where an edition was brought out, as its counted imprints say: places of publishers and printers, and places at which
  * a bookseller of the imprint had it. Distributors are none, nor are places known to be false. None: not known.
  */
-export function outletsOf(claims: readonly AnyClaim[]): readonly OutletOf[] {
+export function outletsOf(claims: readonly AnyClaim[], basis: Basis): readonly OutletOf[] {
   return claims.flatMap(claim => {
-    if (claim.kind !== 'Imprint' || !counts(claim) || claim.place === undefined) return [];
+    if (claim.kind !== 'Imprint' || !counts(claim, basis) || claim.place === undefined) return [];
     if (claim.role === 'DISTRIBUTOR' || claim.fictitious === true) return [];
     return [
       { kind: claim.role === 'BOOKSELLER' ? 'BOOKSELLER' : 'PUBLISHER', place: claim.place, claim: claim.id } as const,

@@ -1,5 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
+import type { Basis } from '../domain/model/counted.ts';
 import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
 import type { EditionTraits, EditionWindow, Via } from '../store/graph-store.ts';
@@ -25,17 +26,18 @@ export function editionWindow(
   work: RecordOf<'Work'> | undefined,
   claims: readonly AnyClaim[],
   conventions: Conventions,
+  basis: Basis,
 ): EditionWindow {
   const slack = slackOf(conventions);
-  const datings = countedDatings(claims, 'PUBLISHED', slack);
-  const accesses = countedAccesses(claims, slack);
+  const datings = countedDatings(claims, 'PUBLISHED', slack, basis);
+  const accesses = countedAccesses(claims, slack, basis);
   const { recorded, class: dateClass, regular } = publishedWindow(datings, work?.form === 'ANNUAL', conventions);
   const hasMore = !regular || accesses.length > 0 || datings.some(dating => dating.group !== undefined);
   const first = recorded.some(range => range.lo === undefined) ? undefined : recorded[0]?.lo;
   const last = recorded.some(range => range.hi === undefined) ? undefined : recorded.at(-1)?.hi;
   return {
     edition: edition.id,
-    profile: profileOf(outletsOf(claims)),
+    profile: profileOf(outletsOf(claims, basis)),
     dateClass,
     ...(hasMore ? { detail: windowDetail(datings, accesses) } : {}),
     ...(first === undefined ? {} : { first }),

@@ -10,6 +10,8 @@ export interface Grounds {
   readonly supposed: boolean;
   /** Number of the change set that the graph was asked as of; absent: now. */
   readonly asOf?: number;
+  /** How the graph was taken otherwise than it is recorded now, as sentences; none: it was not. */
+  readonly premises: readonly string[];
   readonly cautions: readonly string[];
 }
 
@@ -25,8 +27,6 @@ export interface Reason {
   readonly code: string;
   readonly message: string;
 }
-
-export const defaultBasis = 'claims still said, held, and at least possible';
 
 /** Said with every computed answer. */
 export const recordedClaimsCaution =

@@ -3,7 +3,8 @@ import type { DatesNetwork, LinkedDates } from '../domain/descent/dates-network.
 import { kindOfId } from '../domain/model/id.ts';
 import { isClaimKind } from '../domain/model/kinds.ts';
 import { compareText } from '../domain/text/compare.ts';
-import { defaultBasis, type Grounds, recordedClaimsCaution } from './grounds.ts';
+import { type Grounds, recordedClaimsCaution } from './grounds.ts';
+import { groundsUnder, type Premises } from './premises.ts';
 
 const inexactCaution =
   'Not every combination of alternatives was tried: some days may be wider than the claims allow, never narrower.';
@@ -13,6 +14,7 @@ interface Solved {
   readonly network: DatesNetwork;
   readonly dates: LinkedDates;
   readonly conventions: Conventions;
+  readonly premises: Premises;
 }
 
 /**
@@ -23,18 +25,17 @@ interface Solved {
 export function linkedGrounds(
   ids: readonly string[],
   keys: readonly string[],
-  { network, dates, conventions }: Solved,
+  { network, dates, conventions, premises }: Solved,
 ): Grounds {
   const by = groundsOfNetwork(network);
   const used = dates.exact ? keys : [...keys, 'group.nodeCap'];
   for (const id of ids) by.add(id);
   return {
-    basis: defaultBasis,
+    ...groundsUnder(premises),
     claims: [...by].filter(id => isClaimKind(kindOfId(id) ?? '')).sort(compareText),
     conventions: conventions.all
       .filter(({ id, key }) => by.has(id) || used.includes(key))
       .map(({ key }) => conventions.use(key)),
-    supposed: false,
     cautions: [
       recordedClaimsCaution,
       ...(dates.exact ? [] : [inexactCaution]),

@@ -1,4 +1,4 @@
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import { kindOfId } from '../domain/model/id.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../domain/model/row.ts';
@@ -73,13 +73,14 @@ export async function lineageSurroundings(
   members: readonly AnyRecord[],
   steps: readonly AnyClaim[],
   about: AboutPictures,
+  basis: Basis,
 ): Promise<Surroundings> {
   const found = new FoundRows([...members, ...steps]);
   const named = found.missing(namedWith(members, steps));
   const aboutMembers = [...members.map(({ id }) => id), ...named].flatMap(id => about.rows.get(id) ?? []);
   found.take(aboutMembers);
 
-  const publications = found.rows().flatMap(namedAbout);
+  const publications = found.rows().flatMap(row => namedAbout(row, basis));
   const states = aboutMembers.flatMap(row => (row.kind === 'State' ? [row.id] : []));
   const editions = named.filter(id => kindOfId(id) === 'Edition');
   const asked = [...new Set([...found.missing(publications), ...editions, ...states])];
@@ -118,9 +119,9 @@ function pieceOf(record: AnyRecord): readonly string[] {
 }
 
 /** Publications, makers, designs that are followed, and the other ends of sequences. */
-function namedAbout(row: AnyRow): readonly string[] {
+function namedAbout(row: AnyRow, basis: Basis): readonly string[] {
   if (row.kind === 'Exemplar') return row.edition === undefined ? [] : [row.edition];
-  if (isRecordKind(row.kind) || !counts(row as AnyClaim)) return [];
+  if (isRecordKind(row.kind) || !counts(row as AnyClaim, basis)) return [];
   switch (row.kind) {
     case 'Appearance':
       return [row.edition];

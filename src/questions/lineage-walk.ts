@@ -1,5 +1,6 @@
 import { type Conventions, defaultConventions } from '../domain/conventions/conventions.ts';
 import { deepestWalk } from '../domain/descent/walk-steps.ts';
+import type { Basis } from '../domain/model/counted.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, Towards, Walk } from '../store/graph-store.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
@@ -26,6 +27,7 @@ export async function lineageWalk(
   of: string,
   towards: Towards,
   asked: number | undefined,
+  basis: Basis,
 ): Promise<LineageWalked> {
   if (asked !== undefined) checkDepth(asked);
   const limitsBy = (conventions: Conventions): Limits => ({
@@ -33,7 +35,13 @@ export async function lineageWalk(
     limit: conventions.get('limit.lineage'),
   });
   const walkWithin = (limits: Limits) =>
-    store.walk({ from: [of], steps: ['Copying', 'PrintedFrom', 'Casting', 'Detail'], direction: towards, ...limits });
+    store.walk({
+      from: [of],
+      steps: ['Copying', 'PrintedFrom', 'Casting', 'Detail'],
+      direction: towards,
+      basis,
+      ...limits,
+    });
   const brought = limitsBy(defaultConventions);
   const [walk, conventions] = await Promise.all([walkWithin(brought), conventionsInForce(store)]);
   const { depth, limit } = limitsBy(conventions);

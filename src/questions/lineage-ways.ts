@@ -4,7 +4,7 @@ import { slackOf } from '../domain/conventions/slack-of.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { hullOf } from '../domain/dates/day-ranges.ts';
 import type { OnTheWay } from '../domain/descent/linked-records.ts';
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import type { AnyClaim } from '../domain/model/row.ts';
 import type { Lag } from '../domain/reach/lag.ts';
 import { lagBetween } from '../domain/reach/lag-between.ts';
@@ -26,11 +26,12 @@ interface Placed {
 export function leastOnTheWay(
   surroundings: Surroundings,
   conventions: Conventions,
+  basis: Basis,
 ): (edition: string, to: string) => OnTheWay | undefined {
   return (edition, to) => {
-    const ways = outletPlaces(edition, surroundings).flatMap(from =>
-      placesOfMaking(to, surroundings).map(at => ({
-        lag: lagBetween(from.place, at.place, publishedDays(edition, surroundings, conventions), conventions),
+    const ways = outletPlaces(edition, surroundings, basis).flatMap(from =>
+      placesOfMaking(to, surroundings, basis).map(at => ({
+        lag: lagBetween(from.place, at.place, publishedDays(edition, surroundings, conventions, basis), conventions),
         claims: [...from.claims, ...at.claims],
       })),
     );
@@ -44,16 +45,16 @@ function groundsOf({ route }: Lag, claims: readonly string[]): readonly string[]
   return [...claims, ...route.conventions.map(use => use.id)];
 }
 
-function outletPlaces(edition: string, { records, claims }: Surroundings): readonly Placed[] {
+function outletPlaces(edition: string, { records, claims }: Surroundings, basis: Basis): readonly Placed[] {
   const imprints = claims.filter(claim => claim.kind === 'Imprint' && claim.edition === edition);
-  return outletsOf(imprints).flatMap(({ place, claim }) => placed(place, claim, records));
+  return outletsOf(imprints, basis).flatMap(({ place, claim }) => placed(place, claim, records));
 }
 
-function placesOfMaking(picture: string, { records, claims }: Surroundings): readonly Placed[] {
+function placesOfMaking(picture: string, { records, claims }: Surroundings, basis: Basis): readonly Placed[] {
   const record = records.get(picture);
   const made = [picture, ...(record?.kind === 'Motif' ? [record.piece] : [])];
   return claims.flatMap(claim =>
-    claim.kind === 'MadeAt' && counts(claim) && made.includes(claim.record)
+    claim.kind === 'MadeAt' && counts(claim, basis) && made.includes(claim.record)
       ? placed(claim.place, claim.id, records)
       : [],
   );
@@ -65,10 +66,15 @@ function placed(id: string, claim: string | undefined, records: Surroundings['re
   return [{ place: locatedPlace(place), claims: claim === undefined ? [] : [claim] }];
 }
 
-function publishedDays(edition: string, { records, claims }: Surroundings, conventions: Conventions): DayRange {
+function publishedDays(
+  edition: string,
+  { records, claims }: Surroundings,
+  conventions: Conventions,
+  basis: Basis,
+): DayRange {
   const own: readonly AnyClaim[] = claims.filter(claim => claim.kind === 'Dating' && claim.of === edition);
   const open = new Set(
     [...records.values()].flatMap(row => (row.kind === 'Alternatives' && row.open === true ? [row.id] : [])),
   );
-  return hullOf(recordedDays(countedDatings(own, 'PUBLISHED', slackOf(conventions), open)));
+  return hullOf(recordedDays(countedDatings(own, 'PUBLISHED', slackOf(conventions), basis, open)));
 }

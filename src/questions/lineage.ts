@@ -9,7 +9,7 @@ import { handednessFrom } from '../domain/descent/lineage-handedness.ts';
 import { type LineageMember, type LineageOfWalk, lineageOfWalk } from '../domain/descent/lineage-of-walk.ts';
 import { relateHandedness } from '../domain/descent/relate-handedness.ts';
 import { caseLimits, solveDates } from '../domain/descent/solve-dates.ts';
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import { checkId } from '../domain/model/id.ts';
 import type { AnyClaim, ClaimOf } from '../domain/model/row.ts';
 import type { GraphStore } from '../store/graph-store.ts';
@@ -19,6 +19,7 @@ import { linkedGrounds } from './lineage-grounds.ts';
 import { aboutPictures, lineageSurroundings, type Surroundings } from './lineage-surroundings.ts';
 import { lineageWalk } from './lineage-walk.ts';
 import { leastOnTheWay } from './lineage-ways.ts';
+import { asRecorded, type Premises } from './premises.ts';
 import { ofKinds } from './the-record.ts';
 
 /** Kinds of records that a lineage can be asked of. */
@@ -28,10 +29,14 @@ const kinds = ['Artwork', 'Plate', 'Motif', 'Detail', 'Matrix', 'Design'] as con
  * Where a picture comes from, and what was made from it: the pictures and printing surfaces with their days as all linked
  * claims leave them and their handedness against the one asked about, what contradicts itself, and what is missing.
  */
-export async function lineage(store: GraphStore, asked: LineageAsked): Promise<Lineage> {
+export async function lineage(
+  store: GraphStore,
+  asked: LineageAsked,
+  premises: Premises = asRecorded,
+): Promise<Lineage> {
   const { of, towards = 'BOTH' } = asked;
   checkId(of);
-  const { walk, conventions, depth } = await lineageWalk(store, of, towards, asked.depth);
+  const { walk, conventions, depth } = await lineageWalk(store, of, towards, asked.depth, premises.basis);
   ofKinds(walk.records[0], of, kinds);
   const partOverlap = conventions.get('part.overlap');
   // While the store is busy: what belongs to the lineage, and what is known of it without its surroundings.
@@ -41,10 +46,10 @@ export async function lineage(store: GraphStore, asked: LineageAsked): Promise<L
   ]);
   const members = found.members.map(({ record }) => record);
   const [surroundings, shape] = await Promise.all([
-    lineageSurroundings(store, members, found.claims, about),
+    lineageSurroundings(store, members, found.claims, about, premises.basis),
     shapeOf(found, of),
   ]);
-  return answer({ of, towards, found, shape, surroundings, conventions });
+  return answer({ of, towards, found, shape, surroundings, conventions, premises });
 }
 
 type Shape = LineageEnds & { readonly circles: readonly CircleContradiction[] };
@@ -61,17 +66,20 @@ interface Gathered {
   readonly shape: Shape;
   readonly surroundings: Surroundings;
   readonly conventions: Conventions;
+  readonly premises: Premises;
 }
 
-function answer({ of, towards, found, shape, surroundings, conventions }: Gathered): Lineage {
+function answer({ of, towards, found, shape, surroundings, conventions, premises }: Gathered): Lineage {
   const { members, steps, cut } = found;
+  const { basis } = premises;
   const linked = { records: [...surroundings.records.values()], claims: surroundings.claims };
-  const network = datesNetworkOf(linked, { conventions, leastOnTheWay: leastOnTheWay(surroundings, conventions) });
+  const onTheWay = leastOnTheWay(surroundings, conventions, basis);
+  const network = datesNetworkOf(linked, { conventions, basis, leastOnTheWay: onTheWay });
   const dates = solveDates(network, caseLimits(conventions));
-  const links = handednessLinksOf(linked);
+  const links = handednessLinksOf(linked, basis);
   const handedness = handednessFrom(of, links);
   const daysOf = daysIn(dates);
-  const appearances = appearancesIn(surroundings, daysOf);
+  const appearances = appearancesIn(surroundings, daysOf, basis);
   const { circles, earliest, latest } = shape;
   return {
     of,
@@ -90,7 +98,7 @@ function answer({ of, towards, found, shape, surroundings, conventions }: Gather
     steps: steps.map(({ kind, by, copy, source }) => ({ kind, by, copy, source })),
     ...{ earliest, latest },
     contradictions: contradictionsIn(circles, dates, relateHandedness(links).contradictions),
-    missingLinks: missingLinks(found.claims.filter(isCopying), whereabouts(surroundings)),
+    missingLinks: missingLinks(found.claims.filter(isCopying), { ...whereabouts(surroundings), basis }),
     cut,
     grounds: linkedGrounds(
       [
@@ -98,17 +106,21 @@ function answer({ of, towards, found, shape, surroundings, conventions }: Gather
         ...[...appearances.values()].flatMap(listed => listed.map(({ claim }) => claim)),
       ],
       ['limit.lineage', 'limit.depth', ...(steps.some(comparesRegions) ? ['part.overlap'] : [])],
-      { network, dates, conventions },
+      { network, dates, conventions, premises },
     ),
     rows: [...linked.records, ...linked.claims],
   };
 }
 
 /** Publications that each plate is in, as claims that count say. */
-function appearancesIn({ claims }: Surroundings, daysOf: DaysOf): ReadonlyMap<string, readonly LineageAppearance[]> {
+function appearancesIn(
+  { claims }: Surroundings,
+  daysOf: DaysOf,
+  basis: Basis,
+): ReadonlyMap<string, readonly LineageAppearance[]> {
   const present = claims.filter(
     (claim): claim is ClaimOf<'Appearance'> =>
-      claim.kind === 'Appearance' && claim.presence === 'PRESENT' && counts(claim),
+      claim.kind === 'Appearance' && claim.presence === 'PRESENT' && counts(claim, basis),
   );
   const byPlate = Map.groupBy(present, claim => claim.plate);
   return new Map(

@@ -1,5 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
+import type { Basis } from '../domain/model/counted.ts';
 import type { AnyClaim, AnyRecord } from '../domain/model/row.ts';
 import type { AnswerFlag } from '../domain/reach/answer-flag.ts';
 import { markWindows } from '../domain/reach/mark-windows.ts';
@@ -23,9 +24,11 @@ export async function objectDays(
   store: GraphStore,
   record: AnyRecord,
   conventions: Conventions,
+  basis: Basis,
 ): Promise<ObjectDays | undefined> {
-  const own = await datingsOf(store, record.id, conventions);
-  const datings = own.length > 0 || record.kind !== 'Motif' ? own : await datingsOf(store, record.piece, conventions);
+  const own = await datingsOf(store, record.id, conventions, basis);
+  const datings =
+    own.length > 0 || record.kind !== 'Motif' ? own : await datingsOf(store, record.piece, conventions, basis);
   if (datings.length === 0) return undefined;
   const days = recordedDays(datings);
   const byMark = datings.some(dating => dating.basis === 'MARK') && !(record.kind === 'Motif' && own.length > 0);
@@ -40,8 +43,9 @@ async function datingsOf(
   store: GraphStore,
   id: string,
   conventions: Conventions,
+  basis: Basis,
 ): Promise<ReturnType<typeof countedDatings>> {
   const [found] = await store.linked([id], [{ kind: 'Dating', name: 'of' }]);
   const claims = (found ?? []) as readonly AnyClaim[];
-  return countedDatings(claims, 'MADE', slackOf(conventions), await openGroups(store, claims));
+  return countedDatings(claims, 'MADE', slackOf(conventions), basis, await openGroups(store, claims));
 }

@@ -1,6 +1,7 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
+import type { Basis } from '../domain/model/counted.ts';
 import type { AnyClaim, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
 import type { ReachEdition, RecordedAccess } from '../domain/reach/reach-edition-input.ts';
@@ -34,6 +35,7 @@ export async function reachInputs(
   ids: readonly string[],
   asked: string | undefined,
   conventions: Conventions,
+  basis: Basis,
 ): Promise<ReachInputs> {
   const [rows, { linked, named: around }] = await Promise.all([store.rows(ids), store.surroundings(ids, windowLinks)]);
   const editions = rows.map(row => (row?.kind === 'Edition' ? row : undefined));
@@ -50,7 +52,7 @@ export async function reachInputs(
   const inputs = editions.map((edition, i) => {
     if (edition === undefined) return undefined;
     const work = found.get(edition.work ?? '') as RecordOf<'Work'> | undefined;
-    return reachInput(claims[i]!, work, open, places, asked, conventions);
+    return reachInput(claims[i]!, work, open, places, asked, conventions, basis);
   });
   return { inputs, rows: [...editions.filter(edition => edition !== undefined), ...all, ...found.values()] };
 }
@@ -62,13 +64,16 @@ function reachInput(
   places: ReadonlyMap<string, LocatedPlace>,
   asked: string | undefined,
   conventions: Conventions,
+  basis: Basis,
 ): ReachInput {
-  const datings = countedDatings(claims, 'PUBLISHED', slackOf(conventions), open);
+  const datings = countedDatings(claims, 'PUBLISHED', slackOf(conventions), basis, open);
   return {
     edition: {
       published: publishedWindow(datings, work?.form === 'ANNUAL', conventions),
-      outlets: outletsOf(claims).map(({ place, ...outlet }) => ({ ...outlet, place: places.get(place) })),
-      accesses: countedAccesses(claims, slackOf(conventions)).map(access => recordedAccess(access, places, asked)),
+      outlets: outletsOf(claims, basis).map(({ place, ...outlet }) => ({ ...outlet, place: places.get(place) })),
+      accesses: countedAccesses(claims, slackOf(conventions), basis).map(access =>
+        recordedAccess(access, places, asked),
+      ),
     },
     datings: datings.map(dating => dating.claim),
   };

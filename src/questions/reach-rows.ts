@@ -1,4 +1,5 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
+import type { Basis } from '../domain/model/counted.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { reachEdition } from '../domain/reach/reach-edition.ts';
 import type { ReachOutcome } from '../domain/reach/reach-outcome.ts';
@@ -20,8 +21,9 @@ export async function reachRows(
   ids: readonly string[],
   { target, asked }: TargetFound,
   conventions: Conventions,
+  basis: Basis,
 ): Promise<ReachRows> {
-  const { inputs, rows: read } = await reachInputs(store, ids, asked, conventions);
+  const { inputs, rows: read } = await reachInputs(store, ids, asked, conventions, basis);
   const rows = ids.map((id, i) => {
     const input = inputs[i];
     invariant(input !== undefined, `${id}, which has a window, is an edition`);

@@ -4,7 +4,7 @@ import { resolvePlaceName } from '../domain/conventions/resolve-place.ts';
 import { slackOf } from '../domain/conventions/slack-of.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { edtfBounds } from '../domain/dates/edtf.ts';
-import { counts } from '../domain/model/counted.ts';
+import { type Basis, counts } from '../domain/model/counted.ts';
 import { labelOf } from '../domain/model/label.ts';
 import type { AnyClaim, AnyRecord, AnyRow, ClaimOf } from '../domain/model/row.ts';
 import type { AnswerFlag } from '../domain/reach/answer-flag.ts';
@@ -31,10 +31,11 @@ export async function reachTarget(
   store: GraphStore,
   asked: ReachAsked,
   conventions: Conventions,
+  basis: Basis,
 ): Promise<TargetFound> {
-  const object = await objectOf(store, asked, conventions);
-  const at = asked.at ?? (await workshopOf(store, asked.piece));
-  const where = await whereabouts(store, at, conventions);
+  const object = await objectOf(store, asked, conventions, basis);
+  const at = asked.at ?? (await workshopOf(store, asked.piece, basis));
+  const where = await whereabouts(store, at, conventions, basis);
   return {
     target: { objectDay: object.days, stays: where.stays, flags: object.flags },
     label: where.label,
@@ -54,7 +55,12 @@ interface ObjectFound {
   readonly claims: readonly string[];
 }
 
-async function objectOf(store: GraphStore, asked: ReachAsked, conventions: Conventions): Promise<ObjectFound> {
+async function objectOf(
+  store: GraphStore,
+  asked: ReachAsked,
+  conventions: Conventions,
+  basis: Basis,
+): Promise<ObjectFound> {
   if (asked.by !== undefined) {
     const bounds = edtfBounds(asked.by, slackOf(conventions));
     if (bounds.beyondCalendar) {
@@ -69,7 +75,7 @@ async function objectOf(store: GraphStore, asked: ReachAsked, conventions: Conve
   if (asked.piece === undefined) {
     throw new PlatestemmaError('INPUT_INVALID', 'expected either a date ("by") or a piece, came neither');
   }
-  const days = await objectDays(store, await theRecord(store, asked.piece, ['Piece', 'Motif']), conventions);
+  const days = await objectDays(store, await theRecord(store, asked.piece, ['Piece', 'Motif']), conventions, basis);
   if (days === undefined) {
     throw new PlatestemmaError(
       'INPUT_INVALID',
@@ -80,7 +86,7 @@ async function objectOf(store: GraphStore, asked: ReachAsked, conventions: Conve
 }
 
 /** The workshop that a piece (or the piece of a motif) is attributed to, else the place where it was made. */
-async function workshopOf(store: GraphStore, piece: string | undefined): Promise<WhoOrWhere> {
+async function workshopOf(store: GraphStore, piece: string | undefined, basis: Basis): Promise<WhoOrWhere> {
   if (piece === undefined)
     throw new PlatestemmaError('INPUT_INVALID', 'expected whom or what to ask about ("at"), or a piece, came neither');
   const record = await theRecord(store, piece, ['Piece', 'Motif']);
@@ -92,7 +98,7 @@ async function workshopOf(store: GraphStore, piece: string | undefined): Promise
       { kind: 'MadeAt', name: 'record' },
     ],
   );
-  const claims = (found as readonly AnyClaim[]).filter(claim => counts(claim));
+  const claims = (found as readonly AnyClaim[]).filter(claim => counts(claim, basis));
   for (const claim of claims) {
     if (claim.kind === 'Attribution' && claim.agent.startsWith('workshop-')) return { workshop: claim.agent };
   }
@@ -109,7 +115,12 @@ interface Whereabouts {
   readonly claims: readonly string[];
 }
 
-async function whereabouts(store: GraphStore, at: WhoOrWhere, conventions: Conventions): Promise<Whereabouts> {
+async function whereabouts(
+  store: GraphStore,
+  at: WhoOrWhere,
+  conventions: Conventions,
+  basis: Basis,
+): Promise<Whereabouts> {
   const given = Object.entries(at).filter(([, value]) => value !== undefined) as [keyof WhoOrWhere, string][];
   const [only] = given;
   if (given.length !== 1 || only === undefined) {
@@ -125,7 +136,7 @@ async function whereabouts(store: GraphStore, at: WhoOrWhere, conventions: Conve
     return atPlace(locatedPlace(place as AnyRecord & { kind: 'Place' }));
   }
   const who = await theRecord(store, value, [how === 'workshop' ? 'Workshop' : 'Agent']);
-  const claims = await staysOf(store, who);
+  const claims = await staysOf(store, who, basis);
   if (claims.length === 0) {
     throw new PlatestemmaError(
       'INPUT_INVALID',
@@ -152,12 +163,12 @@ function namedPlace(name: string): LocatedPlace {
 }
 
 /** Stays of a person or workshop at places; for a workshop those of its members too, for a person those of the workshops he was in. */
-async function staysOf(store: GraphStore, who: AnyRecord): Promise<readonly ClaimOf<'Stay'>[]> {
-  const own = await countedStays(store, [who.id], 'who');
+async function staysOf(store: GraphStore, who: AnyRecord, basis: Basis): Promise<readonly ClaimOf<'Stay'>[]> {
+  const own = await countedStays(store, [who.id], 'who', basis);
   const atPlaces = own.filter(stay => stay.where.startsWith('place-'));
   if (who.kind === 'Workshop') {
-    const members = (await countedStays(store, [who.id], 'where')).map(stay => stay.who);
-    const theirs = await countedStays(store, members, 'who');
+    const members = (await countedStays(store, [who.id], 'where', basis)).map(stay => stay.who);
+    const theirs = await countedStays(store, members, 'who', basis);
     return [...atPlaces, ...theirs.filter(stay => stay.where.startsWith('place-'))];
   }
   const inWorkshops = own.filter(stay => stay.where.startsWith('workshop-'));
@@ -165,6 +176,7 @@ async function staysOf(store: GraphStore, who: AnyRecord): Promise<readonly Clai
     store,
     inWorkshops.map(stay => stay.where),
     'who',
+    basis,
   );
   const there = inWorkshops.flatMap(stay =>
     workshops
@@ -178,9 +190,10 @@ async function countedStays(
   store: GraphStore,
   ids: readonly string[],
   role: 'who' | 'where',
+  basis: Basis,
 ): Promise<readonly ClaimOf<'Stay'>[]> {
   const found = await store.linked([...new Set(ids)], [{ kind: 'Stay', name: role }]);
-  return (found.flat() as readonly AnyRow[]).filter(row => row.kind === 'Stay').filter(stay => counts(stay));
+  return (found.flat() as readonly AnyRow[]).filter(row => row.kind === 'Stay').filter(stay => counts(stay, basis));
 }
 
 async function staysAt(

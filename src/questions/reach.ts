@@ -2,8 +2,9 @@ import { checkId } from '../domain/model/id.ts';
 import { compareText } from '../domain/text/compare.ts';
 import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
 import { breathing } from './breath.ts';
-import { defaultBasis, type Grounds, inTimeCaution, recordedClaimsCaution } from './grounds.ts';
+import { type Grounds, inTimeCaution, recordedClaimsCaution } from './grounds.ts';
 import type { Page } from './page.ts';
+import { asRecorded, groundsUnder, type Premises } from './premises.ts';
 import type { Reach, ReachAsked, ReachCounts, ReachPosition, ReachRow } from './questions.ts';
 import { pageOfBuckets } from './reach-buckets.ts';
 import { countTallies, countVerdicts } from './reach-counts.ts';
@@ -18,12 +19,17 @@ import { windowConventions } from './window-conventions.ts';
  * counted by their windows (places of issue and days of publication), those of the page are worked from their claims.
  * @param signal of an asker who may stop waiting: the work ends at its next breath
  */
-export async function reach(store: GraphStore, asked: ReachAsked, signal?: AbortSignal): Promise<Reach> {
+export async function reach(
+  store: GraphStore,
+  asked: ReachAsked,
+  signal?: AbortSignal,
+  premises: Premises = asRecorded,
+): Promise<Reach> {
   const breath = breathing(signal);
   const filter = checkedFilter(asked.filter ?? {});
   const groups = await store.windowGroups(filter, signal);
   const conventions = await windowConventions(store, groups);
-  const found = await reachTarget(store, asked, conventions);
+  const found = await reachTarget(store, asked, conventions, premises.basis);
   const judged = await judgeWindows(store, groups, found, conventions, breath);
   await breath.take();
   const ids = await page(store, asked, judged, filter, signal);
@@ -33,6 +39,7 @@ export async function reach(store: GraphStore, asked: ReachAsked, signal?: Abort
     ids.items.map(({ item }) => item),
     found,
     conventions,
+    premises.basis,
   );
   const items = ids.items.map(({ position }, i) => ({ item: rows[i]!, position }));
   const objectDays = found.target.objectDay.map(day => day.headline);
@@ -41,7 +48,7 @@ export async function reach(store: GraphStore, asked: ReachAsked, signal?: Abort
     objectDay: { lo: least(objectDays.map(day => day.lo)), hi: greatest(objectDays.map(day => day.hi)) },
     counts: counts(judged, rows, asked.tallies === true),
     rows: { items, more: ids.more },
-    grounds: grounds(found.claims, rows),
+    grounds: grounds(found.claims, rows, premises),
     read,
   };
 }
@@ -72,14 +79,13 @@ function counts(judged: JudgedWindows, rows: readonly ReachRow[], tallies: boole
   return { ...countVerdicts(judged), ...(tallies ? countTallies(judged) : {}), differOnPage };
 }
 
-function grounds(targetClaims: readonly string[], rows: readonly ReachRow[]): Grounds {
+function grounds(targetClaims: readonly string[], rows: readonly ReachRow[], premises: Premises): Grounds {
   const claims = new Set([...targetClaims, ...rows.flatMap(row => row.restsOn.claims)]);
   const conventions = new Map(rows.flatMap(row => row.restsOn.conventions).map(use => [use.key, use]));
   return {
-    basis: defaultBasis,
+    ...groundsUnder(premises),
     claims: [...claims].sort(compareText),
     conventions: [...conventions.values()].sort((a, b) => compareText(a.key, b.key)),
-    supposed: false,
     cautions: [inTimeCaution, recordedClaimsCaution],
   };
 }

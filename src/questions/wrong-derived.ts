@@ -1,4 +1,5 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
+import { defaultBasis } from '../domain/model/counted.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRow, RecordOf, Stamped } from '../domain/model/row.ts';
 import type { GraphStore } from '../store/graph-store.ts';
@@ -71,7 +72,7 @@ async function windowsBeside(store: GraphStore, rows: readonly Stamped<AnyRow>[]
   ]);
   return editions.map((edition, i) => {
     const work = works[i] as RecordOf<'Work'> | undefined;
-    const expected = editionWindow(edition, work, claims[i] as readonly AnyClaim[], conventions);
+    const expected = editionWindow(edition, work, claims[i] as readonly AnyClaim[], conventions, defaultBasis);
     return { stored: stored[i], expected };
   });
 }

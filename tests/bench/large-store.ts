@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { defaultConventions } from '../../src/domain/conventions/conventions.ts';
+import { defaultBasis } from '../../src/domain/model/counted.ts';
 import type { AnyClaim, AnyRow, RecordOf } from '../../src/domain/model/row.ts';
 import { putRow } from '../../src/questions/apply-changes.ts';
 import { editionWindow } from '../../src/questions/edition-window.ts';
@@ -54,7 +55,15 @@ function windowsOf(rows: readonly AnyRow[], works: ReadonlyMap<string, RecordOf<
   const claims = Map.groupBy(rows, row => (row.kind === 'Imprint' ? row.edition : row.kind === 'Dating' ? row.of : ''));
   return rows.flatMap(row =>
     row.kind === 'Edition'
-      ? [editionWindow(row, works.get(row.work), (claims.get(row.id) ?? []) as AnyClaim[], defaultConventions)]
+      ? [
+          editionWindow(
+            row,
+            works.get(row.work),
+            (claims.get(row.id) ?? []) as AnyClaim[],
+            defaultConventions,
+            defaultBasis,
+          ),
+        ]
       : [],
   );
 }

@@ -1,4 +1,4 @@
-import { counts } from '../model/counted.ts';
+import { type Basis, counts } from '../model/counted.ts';
 import type { AnyRecord, ClaimOf } from '../model/row.ts';
 
 /** AT_SOME_REMOVE: what lay between is not recorded; NOT_IN_EDITION, NOT_OF_STATE: that the copyist's source was there. */
@@ -17,19 +17,20 @@ export interface Whereabouts {
   readonly records: ReadonlyMap<string, AnyRecord>;
   readonly appearances: readonly ClaimOf<'Appearance'>[];
   readonly printings: readonly ClaimOf<'PrintedFrom'>[];
+  readonly basis?: Basis;
 }
 
 /** Missing links of some copyings, in their order. */
 export function missingLinks(
   copyings: readonly ClaimOf<'Copying'>[],
-  { records, appearances, printings }: Whereabouts,
+  { records, appearances, printings, basis }: Whereabouts,
 ): readonly MissingLink[] {
   const appearing = Map.groupBy(
-    appearances.filter(claim => counts(claim)),
+    appearances.filter(claim => counts(claim, basis)),
     claim => claim.plate,
   );
   const printed = Map.groupBy(
-    printings.filter(claim => counts(claim)),
+    printings.filter(claim => counts(claim, basis)),
     claim => claim.picture,
   );
   return copyings.flatMap(copying => {

@@ -1,5 +1,5 @@
 import neo4j from 'neo4j-driver';
-import { certaintiesOf, defaultBasis } from '../../domain/model/counted.ts';
+import { certaintiesOf, defaultBasis, isSameBasis } from '../../domain/model/counted.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { Walk, WalkAsked } from '../graph-store.ts';
@@ -56,13 +56,7 @@ export async function walk(ask: Ask, asked: WalkAsked): Promise<Walk> {
 
 /** Derived steps are those of claims that count now under the default basis. */
 function countsAsDerived({ basis = defaultBasis, excluded = [], view }: WalkAsked): boolean {
-  const { stances, certaintyAtLeast } = defaultBasis;
-  return (
-    view?.asOf === undefined &&
-    excluded.length === 0 &&
-    basis.certaintyAtLeast === certaintyAtLeast &&
-    basis.stances.join() === stances.join()
-  );
+  return view?.asOf === undefined && excluded.length === 0 && isSameBasis(basis, defaultBasis);
 }
 
 type Reached = [

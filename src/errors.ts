@@ -5,6 +5,8 @@ export const errorCodes = {
   INPUT_INVALID: 'what was given does not have the form that was asked for',
   DATE_UNREADABLE: 'a date or date phrase cannot be read',
   NOT_FOUND: 'a command or change names a record that is not there',
+  REVISION_MOVED: 'a record or claim was changed since it was seen',
+  STILL_NAMED: 'what is to be taken out is named by what stays',
   KIND_MISMATCH: 'a record of another kind was expected',
   ID_MISTYPED: 'an id fails its check character',
   QUERY_TOO_COSTLY: 'a query is deeper, wider or larger than the limits allow',

@@ -12,8 +12,10 @@ import { editionWindow, windowLinks } from './edition-window.ts';
 export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
   /** New rows, and new versions of old ones. */
   readonly rows: readonly AnyRow[];
-  /** Ids among `rows` that the store does not have yet. */
+  /** Ids among `rows` that the store never had. */
   readonly added: ReadonlySet<string>;
+  /** Versions from which others among `rows` are made: change set by id. Where none is said, it is not looked at. */
+  readonly seen?: ReadonlyMap<string, number>;
 }
 
 /** A change that is being written while the next is worked out: the store may have its rows, or not yet. */
@@ -44,13 +46,18 @@ export async function prepareChanges(
   proposed: ProposedChanges,
   underway = nothingUnderway,
 ): Promise<WriteBatch> {
-  const { rows, added, ...batch } = proposed;
-  if (rows.some(row => !added.has(row.id)) || underway.hasConventions) await underway.written;
+  const { rows, added, seen, ...batch } = proposed;
+  const removed = new Set(batch.remove?.map(({ id }) => id));
+  if (rows.some(row => !added.has(row.id)) || removed.size > 0 || underway.hasConventions) await underway.written;
   const conventions = await conventionsInForce(store, rows);
   return {
     ...batch,
-    put: rows.map(row => putRow(row, conventions, added.has(row.id))),
-    windows: await touchedWindows(store, rows, added, conventions, underway),
+    put: rows.map(row => {
+      const put = putRow(row, conventions, added.has(row.id));
+      const version = seen?.get(row.id);
+      return version === undefined ? put : { ...put, seen: version };
+    }),
+    windows: await touchedWindows(store, { rows, added, removed }, conventions, underway),
   };
 }
 
@@ -64,18 +71,23 @@ export function putRow(row: AnyRow, conventions: Conventions, isNew: boolean): P
   return days === undefined ? { row, isNew } : { row, isNew, days };
 }
 
+interface Changed {
+  readonly rows: readonly AnyRow[];
+  readonly added: ReadonlySet<string>;
+  readonly removed: ReadonlySet<string>;
+}
+
 async function touchedWindows(
   store: GraphStore,
-  rows: readonly AnyRow[],
-  added: ReadonlySet<string>,
+  change: Changed,
   conventions: Conventions,
   underway: Underway,
 ): Promise<readonly EditionWindow[]> {
-  const changed = new Map(rows.map(row => [row.id, row]));
-  const editions = await touchedEditions(store, rows, added, underway);
+  const changed = new Map(change.rows.map(row => [row.id, row]));
+  const editions = await touchedEditions(store, change, underway);
   if (editions.length === 0) return [];
   const [claims, works] = await Promise.all([
-    claimsOfEditions(store, editions, changed, added),
+    claimsOfEditions(store, editions, changed, change),
     worksOfEditions(store, editions, changed, underway),
   ]);
   return editions.map((edition, i) =>
@@ -83,18 +95,20 @@ async function touchedWindows(
   );
 }
 
-/** Editions that are written, named by a claim that is written (as it is or as it was), or of a work that is rewritten. */
+/**
+ * Editions that are written, named by a claim that is written (as it is or as it was) or removed, or of a work that is
+ * rewritten; not those that are removed.
+ */
 async function touchedEditions(
   store: GraphStore,
-  rows: readonly AnyRow[],
-  added: ReadonlySet<string>,
+  { rows, added, removed }: Changed,
   underway: Underway,
 ): Promise<readonly RecordOf<'Edition'>[]> {
   const editions = new Map<string, RecordOf<'Edition'>>();
   for (const row of rows) if (row.kind === 'Edition') editions.set(row.id, row);
 
   const rewritten = rows.filter(row => !added.has(row.id));
-  const before = await store.rows(rewritten.map(row => row.id));
+  const before = await store.rows([...rewritten.map(row => row.id), ...removed]);
   const named = new Set<string>();
   for (const row of [...rows, ...before]) {
     if (row === undefined) continue;
@@ -103,11 +117,14 @@ async function touchedEditions(
   const missing = [...named].filter(id => id.startsWith('edition-') && !editions.has(id));
   // What is said of them may be underway.
   if (missing.length > 0) await underway.written;
-  for (const row of await store.rows(missing)) if (row?.kind === 'Edition') editions.set(row.id, row);
+  const stays = missing.filter(id => !removed.has(id));
+  for (const row of await store.rows(stays)) if (row?.kind === 'Edition') editions.set(row.id, row);
 
   const works = rewritten.filter(row => row.kind === 'Work').map(row => row.id);
   for (const found of await store.linked(works, [{ kind: 'Edition', name: 'work' }])) {
-    for (const row of found) if (row.kind === 'Edition' && !editions.has(row.id)) editions.set(row.id, row);
+    for (const row of found) {
+      if (row.kind === 'Edition' && !editions.has(row.id) && !removed.has(row.id)) editions.set(row.id, row);
+    }
   }
   return [...editions.values()];
 }
@@ -116,7 +133,7 @@ async function claimsOfEditions(
   store: GraphStore,
   editions: readonly RecordOf<'Edition'>[],
   changed: ReadonlyMap<string, AnyRow>,
-  added: ReadonlySet<string>,
+  { added, removed }: Changed,
 ): Promise<readonly (readonly AnyClaim[])[]> {
   const claims = new Map<string, Map<string, AnyClaim>>(editions.map(edition => [edition.id, new Map()]));
   const old = editions.filter(edition => !added.has(edition.id));
@@ -125,7 +142,9 @@ async function claimsOfEditions(
     windowLinks,
   );
   old.forEach((edition, i) => {
-    for (const row of stored[i]!) if (!changed.has(row.id)) claims.get(edition.id)!.set(row.id, row as AnyClaim);
+    for (const row of stored[i]!) {
+      if (!changed.has(row.id) && !removed.has(row.id)) claims.get(edition.id)!.set(row.id, row as AnyClaim);
+    }
   });
   for (const row of changed.values()) {
     for (const link of windowLinks) {

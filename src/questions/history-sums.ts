@@ -2,7 +2,7 @@ import type { HistorySums } from '../domain/model/history.ts';
 import { claimKindNames, recordKindNames } from '../domain/model/kinds.ts';
 
 const kindNames: readonly string[] = [...recordKindNames, ...claimKindNames];
-const order: readonly string[] = ['changeSet', ...kindNames, 'origin', 'awaited', 'checkpoint'];
+const order: readonly string[] = ['changeSet', ...kindNames, 'removed', 'origin', 'awaited', 'checkpoint'];
 
 /** Sorts that one of two histories has: change sets first, then kinds as they are declared, then what has no history. */
 export function sortsOf(a: HistorySums, b: HistorySums): readonly string[] {

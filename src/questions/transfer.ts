@@ -47,7 +47,7 @@ export async function sumsOf(parts: AsyncIterable<HistoryPart>, onProgress?: OnP
   for await (const part of parts) {
     tally.addPart(part);
     if (part.part !== 'changeSet') continue;
-    versions += part.put.length;
+    versions += part.put.length + part.removed.length;
     onProgress?.(versions, part.changeSet.number);
   }
   return tally.sums();
@@ -71,6 +71,8 @@ class Transfer {
   #last = 0;
   #versions = 0;
   #before: ChangeUnderway = { ...nothingUnderway, ids: new Set() };
+  /** Ids that the history has taken out so far, whether they came again or not. */
+  readonly #removed = new Set<string>();
   /** Change sets that should be there already. */
   #known: ChangeSet[] = [];
   #rest: Exclude<HistoryPart, { readonly part: 'changeSet' }>[] | undefined;
@@ -103,11 +105,12 @@ class Transfer {
   async #takeChange(change: WrittenChange): Promise<void> {
     const { number } = change.changeSet;
     this.#last = number;
-    this.#versions += change.put.length;
+    this.#versions += change.put.length + change.removed.length;
     if (number <= this.#begun) {
       this.#known.push(change.changeSet);
       if (number === this.#begun || this.#known.length >= stretch) await this.#compareKnown();
     } else await this.#write(change);
+    for (const id of change.removed) this.#removed.add(id);
     this.#onProgress(this.#versions, number);
   }
 
@@ -125,11 +128,12 @@ class Transfer {
   }
 
   /** Works a change set out while the one before is written. */
-  async #write({ changeSet: { number, ...changeSet }, put }: WrittenChange): Promise<void> {
+  async #write({ changeSet: { number, ...changeSet }, put, removed }: WrittenChange): Promise<void> {
     const rows = put.map(withoutStamps);
+    const [added, remove] = [await this.#added(rows), removed.map(id => ({ id }))];
     const batch = await prepareChanges(
       this.#store,
-      { rows, added: await this.#added(rows), changeSet, checkpoint: markAfter(number), after: this.#before.written },
+      { rows, added, remove, changeSet, checkpoint: markAfter(number), after: this.#before.written },
       this.#before,
     );
     const written = this.#store.write(batch).then(receipt => {
@@ -145,10 +149,10 @@ class Transfer {
     this.#before = { ...underwayOf(rows, written), ids: new Set(rows.map(({ id }) => id)) };
   }
 
-  /** Ids that neither the store has nor the change that is being written. */
+  /** Ids that neither the store has or had, nor the change that is being written. */
   async #added(rows: readonly AnyRow[]): Promise<ReadonlySet<string>> {
     const before = this.#before.ids;
-    const coming = rows.map(({ id }) => id).filter(id => !before.has(id));
+    const coming = rows.map(({ id }) => id).filter(id => !before.has(id) && !this.#removed.has(id));
     const there = await this.#store.rows(coming);
     return new Set(coming.filter((_, i) => there[i] === undefined));
   }

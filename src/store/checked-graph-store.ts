@@ -38,14 +38,15 @@ async function walkChecked(engine: GraphStore, asked: WalkAsked): ReturnType<Gra
 
 async function writeChecked(engine: GraphStore, batch: WriteBatch): ReturnType<GraphStore['write']> {
   const seen = new Set<string>();
-  for (const put of batch.put) {
-    if (seen.has(put.row.id))
-      throw new PlatestemmaError('INPUT_INVALID', `expected each row once in a change, came "${put.row.id}" twice`, {
-        place: { key: put.row.id },
+  for (const id of [...batch.put.map(({ row }) => row.id), ...(batch.remove ?? []).map(removed => removed.id)]) {
+    if (seen.has(id))
+      throw new PlatestemmaError('INPUT_INVALID', `expected each row once in a change, came "${id}" twice`, {
+        place: { key: id },
       });
-    seen.add(put.row.id);
-    checkPut(put);
+    seen.add(id);
   }
+  for (const put of batch.put) checkPut(put);
+  for (const { id } of batch.remove ?? []) checkId(id);
   return engine.write(batch);
 }
 

@@ -110,7 +110,7 @@ export interface GraphStore {
     signal?: AbortSignal,
   ): Promise<readonly EditionWithWindow[]>;
 
-  /** All versions of a row, oldest first. */
+  /** All versions of a row, oldest first; between two of them it may not have been there. */
   versions(id: string): Promise<readonly Stamped<AnyRow>[]>;
 
   /** Change sets by number. */
@@ -120,8 +120,8 @@ export interface GraphStore {
   lastChangeSet(): Promise<number>;
 
   /**
-   * Change sets after a number, in order, each whole with the versions that it put, by when their rows first came into the
-   * store. As many as put at most `limit` versions together, but one at least; none after the last.
+   * Change sets after a number, in order, each whole with the versions that it put and the rows that it removed, by when they
+   * first came into the store. As many as put and removed at most `limit` together, but one at least; none after the last.
    */
   changesAfter(number: number, limit: number): Promise<readonly WrittenChange[]>;
 
@@ -158,8 +158,9 @@ export interface GraphStore {
   /**
    * Writes a batch whole or not at all, as one change set, and resolves when it is safe on disk. A batch that puts and
    * removes nothing makes no change set (its checkpoint is still kept) and answers the last number.
-   * @throws NOT_FOUND if a row, window or origin names what is neither in the store nor in the batch; STORE_BUSY,
-   *   STORE_FULL, STORE_READ_ONLY
+   * @throws NOT_FOUND if a row or window names what is neither in the store nor in the batch, if an origin names what never
+   *   was in it, or if what is removed is not there; REVISION_MOVED if the version of a row is not the one that was seen;
+   *   STILL_NAMED if what is removed is named by a link of a row that stays; STORE_BUSY, STORE_FULL, STORE_READ_ONLY
    */
   write(batch: WriteBatch): Promise<WriteReceipt>;
 
@@ -383,6 +384,11 @@ export interface EditionFilter {
 export interface WriteBatch {
   readonly changeSet: Omit<ChangeSet, 'number'>;
   readonly put: readonly PutRow[];
+  /**
+   * Rows that are there no longer from this change set on: no list and no search finds them, and no row may name them. Their
+   * versions stay, and they can be put again. Origins of a record that is not there are as none, until it is.
+   */
+  readonly remove?: readonly RemovedRow[];
   /** Windows of editions that this batch touched; replaces what was there. */
   readonly windows?: readonly EditionWindow[];
   readonly origins?: readonly (Origin & OriginFound)[];
@@ -401,11 +407,19 @@ export interface PutRow {
   readonly row: AnyRow;
   /** The caller knows that the id is not there yet; if it is, the batch fails. Absent: it may be either. */
   readonly isNew?: boolean;
+  /** Change set of the version that this one is made from: if the row has another by now, the batch fails. */
+  readonly seen?: number;
   /** Records: sort key of the label ('' if it has none) and tokens by which it is found. Claims: absent. */
   readonly sort?: string;
   readonly tokens?: readonly string[];
   /** Datings: the days that the date allows; absent where it says none. */
   readonly days?: DayRange;
+}
+
+export interface RemovedRow {
+  readonly id: string;
+  /** As of a row that is put. */
+  readonly seen?: number;
 }
 
 export interface WriteReceipt {

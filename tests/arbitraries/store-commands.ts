@@ -47,7 +47,11 @@ export interface StoreCommand {
 }
 
 export function storeCommands(): fc.Arbitrary<readonly StoreCommand[]> {
-  const command = fc.oneof({ weight: 2, arbitrary: writes() }, { weight: 3, arbitrary: questions() });
+  const command = fc.oneof(
+    { weight: 2, arbitrary: writes() },
+    { weight: 1, arbitrary: removals() },
+    { weight: 3, arbitrary: questions() },
+  );
   return fc.array(command, { minLength: 4, maxLength: 14, size: 'max' });
 }
 
@@ -264,6 +268,20 @@ function writes(): fc.Arbitrary<StoreCommand> {
     .tuple(rows, more, fc.boolean())
     .map(([put, rest, whole]) => batchOf(whole ? withNamed(put) : put, rest))
     .map(batch => ({ says: `write ${JSON.stringify(batch)}`, run: store => store.write(batch) }));
+}
+
+/** What nothing names goes; the rest is refused. Some are made from a version that may not be the newest. */
+function removals(): fc.Arbitrary<StoreCommand> {
+  const seen = fc.option(fc.integer({ min: 1, max: 4 }), { nil: undefined, freq: 4 });
+  const removed = fc.tuple(ids, seen).map(([id, at]) => (at === undefined ? { id } : { id, seen: at }));
+  const put = fc.uniqueArray(row, { selector: r => r.id, maxLength: 1 });
+  return fc
+    .tuple(put, fc.uniqueArray(removed, { selector: r => r.id, minLength: 1, maxLength: 4 }))
+    .map(([rows, all]) => {
+      const remove = all.filter(({ id }) => rows.every(r => r.id !== id));
+      const batch = batchOf(rows, { remove });
+      return { says: `remove ${JSON.stringify(batch)}`, run: store => store.write(batch) };
+    });
 }
 
 /** The rows, and bare ones of everything that may be named. */

@@ -83,7 +83,7 @@ class MemoryStore implements port.GraphStore {
   async byOrigin(origins: readonly Origin[]): Promise<readonly (port.OriginFound | undefined)[]> {
     this.#open();
     return origins.map(origin => {
-      const found = this.#origins.find(known => sameOrigin(known, origin));
+      const found = this.#originsThere().find(known => sameOrigin(known, origin));
       return found && { id: found.id, digest: found.digest };
     });
   }
@@ -91,14 +91,16 @@ class MemoryStore implements port.GraphStore {
   async byOriginKey(keys: readonly string[]) {
     this.#open();
     return keys.map(key =>
-      this.#origins.filter(origin => origin.key === key).sort((a, b) => compareText(a.source, b.source)),
+      this.#originsThere()
+        .filter(origin => origin.key === key)
+        .sort((a, b) => compareText(a.source, b.source)),
     );
   }
 
   async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {
     this.#open();
     return ids.map(id =>
-      this.#origins
+      this.#originsThere()
         .filter(origin => origin.id === id)
         .map(({ source, key }) => ({ source, key }))
         .sort((a, b) => compareText(a.source, b.source) || compareText(a.key, b.key)),
@@ -196,10 +198,12 @@ class MemoryStore implements port.GraphStore {
     const found: port.WrittenChange[] = [];
     let left = limit;
     for (const changeSet of this.#changeSets.slice(Math.max(0, number))) {
-      const put = all.filter(({ since }) => since === changeSet.number);
-      left -= put.length;
+      const { number: now } = changeSet;
+      const put = all.filter(({ since }) => since === now);
+      const ended = all.filter(({ id, until }) => until === now && put.every(row => row.id !== id));
+      left -= put.length + ended.length;
       if (left < 0 && found.length > 0) break;
-      found.push({ changeSet, put });
+      found.push({ changeSet, put, removed: ended.map(({ id }) => id) });
     }
     return found;
   }
@@ -235,11 +239,18 @@ class MemoryStore implements port.GraphStore {
     const given = plain(batch);
     if (after !== undefined) await after;
     this.#open();
+    const remove = given.remove ?? [];
+    for (const { row, seen } of given.put) this.#checkSeen(row.id, seen);
+    for (const { id, seen } of remove) this.#checkSeen(id, seen);
     this.#checkNames(given);
     for (const { row, isNew } of given.put) {
       invariant(isNew !== true || !this.#versions.has(row.id), `${row.id} is said to be new, and is there`);
     }
-    if (given.put.length > 0) this.#put(given.changeSet, given.put);
+    if (given.put.length + remove.length > 0) {
+      const number = this.#begin(given.changeSet);
+      this.#put(number, given.put);
+      for (const { id } of remove) this.#remove(number, id);
+    }
     for (const window of given.windows ?? []) this.#windows.set(window.edition, windowInOrder(window));
     for (const { source, key, id, digest } of given.origins ?? []) {
       this.#origins = this.#origins.filter(known => !sameOrigin(known, { source, key }));
@@ -271,32 +282,59 @@ class MemoryStore implements port.GraphStore {
     signal?.throwIfAborted();
   }
 
-  /** @throws NOT_FOUND for the first id that is neither in the store nor in the batch */
-  #checkNames({ put, windows, origins }: port.WriteBatch): void {
-    const added = new Set(put.map(({ row }) => row.id));
-    const named = [
-      ...put.flatMap(({ row }) => linksOfKind(row.kind).map(link => value(row, link.name))),
-      ...(windows ?? []).map(window => window.edition),
-      ...(origins ?? []).map(origin => origin.id),
-    ];
-    for (const id of named) {
-      if (typeof id !== 'string' || added.has(id) || this.#versions.has(id)) continue;
-      throw new PlatestemmaError('NOT_FOUND', `"${id}" is named in a change, and is neither in it nor in the store`);
-    }
+  /** Of records that are there. */
+  #originsThere(): (Origin & port.OriginFound)[] {
+    return this.#origins.filter(({ id }) => this.#row(id) !== undefined);
   }
 
-  #put(changeSet: Omit<port.ChangeSet, 'number'>, put: readonly port.PutRow[]): void {
-    const { moment, who, why, batch } = changeSet;
+  /** @throws NOT_FOUND for the first id that is named and not there; STILL_NAMED for the first removed that is named */
+  #checkNames({ put, remove = [], windows, origins }: port.WriteBatch): void {
+    const added = new Set(put.map(({ row }) => row.id));
+    const removed = new Set(remove.map(({ id }) => id));
+    const there = (id: string) => added.has(id) || this.#row(id) !== undefined;
+    for (const id of [...put.flatMap(({ row }) => linkedIds(row)), ...removed]) if (!there(id)) throw notThere(id);
+    const stays = this.#allRows().filter(({ id }) => !added.has(id) && !removed.has(id));
+    for (const id of [...put.map(({ row }) => row), ...stays].flatMap(linkedIds)) {
+      if (removed.has(id)) throw new PlatestemmaError('STILL_NAMED', `"${id}" is removed, and is named by what stays`);
+    }
+    for (const { edition } of windows ?? []) if (!there(edition) || removed.has(edition)) throw notThere(edition);
+    for (const { id } of origins ?? []) if (!added.has(id) && !this.#versions.has(id)) throw notThere(id);
+  }
+
+  #checkSeen(id: string, seen: number | undefined): void {
+    if (seen === undefined || this.#row(id)?.since === seen) return;
+    throw new PlatestemmaError('REVISION_MOVED', `"${id}" has another version than that of change set ${seen}`);
+  }
+
+  #begin({ moment, who, why, batch }: Omit<port.ChangeSet, 'number'>): number {
     const number = this.#changeSets.length + 1;
     this.#changeSets.push({ number, moment, who, why, ...(batch === undefined ? {} : { batch }) });
+    return number;
+  }
+
+  #put(number: number, put: readonly port.PutRow[]): void {
     for (const { row, sort, tokens, days } of put) {
-      const versions = this.#versions.get(row.id) ?? [];
-      const closed = versions.map(version => (version.until === undefined ? { ...version, until: number } : version));
-      this.#versions.set(row.id, [...closed, { ...rowInOrder(row), since: number }]);
+      this.#close(number, row.id);
+      this.#versions.get(row.id)!.push({ ...rowInOrder(row), since: number });
       if (isRecordKind(row.kind)) this.#findable.set(row.id, { sort: sort ?? '', tokens: tokens ?? [] });
       if (days === undefined) this.#days.delete(row.id);
       else this.#days.set(row.id, daysInOrder(days));
     }
+  }
+
+  #remove(number: number, id: string): void {
+    this.#close(number, id);
+    this.#findable.delete(id);
+    this.#days.delete(id);
+    this.#windows.delete(id);
+  }
+
+  #close(until: number, id: string): void {
+    const versions = this.#versions.get(id) ?? [];
+    this.#versions.set(
+      id,
+      versions.map(version => (version.until === undefined ? { ...version, until } : version)),
+    );
   }
 
   #row(id: string, view?: port.View): Row | undefined {
@@ -331,6 +369,14 @@ class MemoryStore implements port.GraphStore {
       })
       .sort((a, b) => compareText(a.edition, b.edition));
   }
+}
+
+function notThere(id: string): PlatestemmaError {
+  return new PlatestemmaError('NOT_FOUND', `"${id}" is named in a change, and is neither in it nor in the store`);
+}
+
+function linkedIds(row: AnyRow): readonly string[] {
+  return linksOfKind(row.kind).flatMap(link => (value(row, link.name) as string | undefined) ?? []);
 }
 
 function countedClaims(rows: readonly AnyRow[]): readonly AnyClaim[] {

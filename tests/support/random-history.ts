@@ -1,5 +1,6 @@
 import type { AnyRow, ClaimOf } from '../../src/domain/model/row.ts';
 import { applyChanges } from '../../src/questions/apply-changes.ts';
+import type { World } from '../../src/questions/ports.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { type Dice, randomDate, randomEdition, randomEditions, randomPlaces } from './random-graph.ts';
 import { randomRows } from './random-rows.ts';
@@ -28,6 +29,7 @@ export async function fillAtRandom(store: GraphStore, roll: Dice): Promise<void>
     ...(hasEveryKind ? randomRows(1, roll) : []),
   ]);
   for (let step = roll.below(8); step > 0; step--) {
+    if (roll.chance(0.3)) await removeSome(store, roll, world);
     await write(
       [
         ...(roll.chance(0.5) ? randomEdition(roll.below(count + 2), roll) : []),
@@ -37,6 +39,14 @@ export async function fillAtRandom(store: GraphStore, roll: Dice): Promise<void>
       leftBehind(roll),
     );
   }
+}
+
+/** Copyings that are there, of which each may go. */
+async function removeSome(store: GraphStore, roll: Dice, { now }: World): Promise<void> {
+  const there = await store.rows(Array.from({ length: 9 }, (_, i) => `copying-of-${i}`));
+  const remove = there.flatMap(row => (row !== undefined && roll.chance(0.5) ? [{ id: row.id }] : []));
+  const changeSet = { moment: now(), who: 'Ada', why: 'chance' };
+  await applyChanges(store, { rows: [], added: new Set(), remove, changeSet });
 }
 
 function batch(roll: Dice): { readonly batch?: string } {

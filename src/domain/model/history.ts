@@ -13,8 +13,9 @@ export interface ChangeSet {
 
 export interface WrittenChange {
   readonly changeSet: ChangeSet;
-  /** Never empty. */
   readonly put: readonly Stamped<AnyRow>[];
+  /** Ids of rows that were there until then. One of the two lists is not empty. */
+  readonly removed: readonly string[];
 }
 
 export interface OriginFound {

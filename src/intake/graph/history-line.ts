@@ -15,6 +15,7 @@ export type HistoryLine =
   | { readonly sort: 'graphFile'; readonly version: number }
   | { readonly sort: 'changeSet'; readonly changeSet: ChangeSet; readonly rows: number }
   | { readonly sort: 'version'; readonly row: Stamped<AnyRow> }
+  | { readonly sort: 'removed'; readonly id: string }
   | { readonly sort: 'origin'; readonly origin: Origin & OriginFound }
   | { readonly sort: 'awaited'; readonly link: AwaitedLink }
   | { readonly sort: 'checkpoint'; readonly checkpoint: NamedCheckpoint }
@@ -43,6 +44,10 @@ const read: Readonly<Record<Sort, (given: never, place: SourcePlace) => HistoryL
     changeSet: { number, ...rest },
     rows,
   }),
+  removed: ({ removed: id }: { removed: string }, place) => {
+    kindOf(id, place);
+    return { sort: 'removed', id };
+  },
   origin: ({ origin: { source, key }, id, digest }: { origin: Origin } & OriginFound, place) => {
     if (!isRecordKind(kindOf(id, place))) throw wrong(`expected the id of a record, came "${id}"`, place);
     return { sort: 'origin', origin: { source, key, id, digest } };

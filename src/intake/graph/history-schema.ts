@@ -9,7 +9,7 @@ export const historyLineSchemas = {
     ['graphFile', 'version'],
   ),
   changeSet: line(
-    'What was written at once. The versions that it put follow it, a line each.',
+    'What was written at once. The versions that it put follow it, and then the rows that it took out, a line each.',
     {
       changeSet: whole(1, 'Number; one more than that of the change set before.'),
       moment: {
@@ -20,10 +20,11 @@ export const historyLineSchemas = {
       who: text('Who wrote.'),
       why: text('Why.'),
       batch: text('Run of an intake that several change sets belong to.'),
-      rows: whole(1, 'How many versions it put.'),
+      rows: whole(1, 'How many versions it put and rows it took out.'),
     },
     ['changeSet', 'moment', 'who', 'why', 'rows'],
   ),
+  removed: line('A row that is not there from this change set on.', { removed: text('Id.') }, ['removed']),
   origin: line(
     'Where a record was taken from.',
     { origin: originSchema(), id: text('Id of the record.'), digest: text('Digest of what was taken.') },
@@ -65,7 +66,7 @@ export const stampsSchema = {
   type: 'object',
   properties: {
     since: whole(1, 'Change set that put it.'),
-    until: whole(2, 'Change set that put the next version of the same row; absent: it is valid now.'),
+    until: whole(2, 'Change set that put the next version of the same row, or took it out; absent: it is valid now.'),
   },
   required: ['since'],
 } as const satisfies JsonSchema;

@@ -64,10 +64,11 @@ function atLine<T>(file: string, record: number, act: () => T): T {
   }
 }
 
-/** A change set whose versions are coming. */
+/** A change set whose rows are coming. */
 interface Coming {
   readonly part: HistoryPart & { readonly part: 'changeSet' };
   readonly put: Stamped<AnyRow>[];
+  readonly removed: string[];
   readonly ids: Set<string>;
   readonly rows: number;
   /** Characters of the lines that have come. */
@@ -84,7 +85,7 @@ class HistoryReading {
   take(line: HistoryLine, characters: number): HistoryPart | HistoryEnd | undefined {
     if (this.#stage === 'nothing') return this.#begin(line);
     if (this.#stage === 'end') throw expected('no line after the end', line);
-    if (this.#coming !== undefined) return this.#takeVersion(this.#coming, line, characters);
+    if (this.#coming !== undefined) return this.#takeRow(this.#coming, line, characters);
     switch (line.sort) {
       case 'changeSet':
         return this.#open(line);
@@ -125,35 +126,42 @@ class HistoryReading {
     if (changeSet.number !== this.#changeSet + 1)
       throw invalid(`expected change set ${this.#changeSet + 1}, came ${changeSet.number}`);
     this.#changeSet = changeSet.number;
-    const put: Stamped<AnyRow>[] = [];
-    this.#coming = { part: { part: 'changeSet', changeSet, put }, put, ids: new Set(), rows, characters: 0 };
+    const [put, removed]: [Stamped<AnyRow>[], string[]] = [[], []];
+    const part = { part: 'changeSet' as const, changeSet, put, removed };
+    this.#coming = { part, put, removed, ids: new Set(), rows, characters: 0 };
   }
 
-  #takeVersion(coming: Coming, line: HistoryLine, characters: number): HistoryPart | undefined {
-    const { part, put, ids, rows } = coming;
+  #takeRow(coming: Coming, line: HistoryLine, characters: number): HistoryPart | undefined {
+    const { part, put, removed, ids, rows } = coming;
     const { number } = part.changeSet;
-    if (line.sort !== 'version')
-      throw expected(`${rows - put.length} more of the ${rows} versions that change set ${number} put`, line);
-    const { row } = line;
-    if (row.since !== number) throw invalid(`${row.id}, field since: expected ${number}, came ${row.since}`);
-    if (row.until !== undefined && row.until <= number)
-      throw invalid(`${row.id}, field until: expected more than ${number}, came ${row.until}`);
-    if (ids.has(row.id)) throw invalid(`expected each row once in a change set, came "${row.id}" twice`);
+    if (line.sort !== 'version' && line.sort !== 'removed')
+      throw expected(`${rows - ids.size} more of the ${rows} rows that change set ${number} put or removed`, line);
+    const id = line.sort === 'removed' ? line.id : line.row.id;
+    if (ids.has(id)) throw invalid(`expected each row once in a change set, came "${id}" twice`);
     coming.characters += characters;
     if (coming.characters > largestChange)
       throw invalid(`expected a change set of at most ${largestChange} characters, came more`);
-    ids.add(row.id);
-    put.push(row);
-    if (put.length < rows) return undefined;
+    ids.add(id);
+    if (line.sort === 'removed') removed.push(id);
+    else put.push(inChange(line.row, number));
+    if (ids.size < rows) return undefined;
     this.#coming = undefined;
     return part;
   }
+}
+
+function inChange(row: Stamped<AnyRow>, number: number): Stamped<AnyRow> {
+  if (row.since !== number) throw invalid(`${row.id}, field since: expected ${number}, came ${row.since}`);
+  if (row.until !== undefined && row.until <= number)
+    throw invalid(`${row.id}, field until: expected more than ${number}, came ${row.until}`);
+  return row;
 }
 
 const names: Readonly<Record<HistoryLine['sort'], string>> = {
   graphFile: 'a first line',
   changeSet: 'a change set',
   version: 'a version of a record or claim',
+  removed: 'a row that was taken out',
   origin: 'an origin',
   awaited: 'a link that waits',
   checkpoint: 'a checkpoint',

@@ -52,9 +52,17 @@ function* linesOfPart(part: HistoryPart): Generator<SortedLine> {
     case 'changeSet': {
       const { number, moment, who, why, batch } = part.changeSet;
       const run = batch === undefined ? {} : { batch };
-      const line = JSON.stringify({ changeSet: number, moment, who, why, ...run, rows: part.put.length });
+      const line = JSON.stringify({
+        changeSet: number,
+        moment,
+        who,
+        why,
+        ...run,
+        rows: part.put.length + part.removed.length,
+      });
       yield { sort: 'changeSet', line };
       for (const row of part.put) yield { sort: row.kind, line: versionLine(row) };
+      for (const removed of part.removed) yield { sort: 'removed', line: JSON.stringify({ removed }) };
       return;
     }
     case 'origin': {

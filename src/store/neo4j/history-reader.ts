@@ -12,22 +12,23 @@ export function decodeChangeSet([number, moment, who, why, batch]: ChangeSetRow)
   return { number, moment, who, why, ...(batch === null ? {} : { batch }) };
 }
 
-/** Change sets after a number, each whole, as many as put at most `limit` versions together, but one at least. */
+/** Change sets after a number, each whole, as many as wrote at most `limit` rows together, but one at least. */
 export async function changesAfter(ask: Ask, number: number, limit: number): Promise<readonly WrittenChange[]> {
   const given = { number: neo4j.int(number), limit: neo4j.int(Math.max(limit, 1)) };
-  const rows = await ask<[...ChangeSetRow, rows: number]>(cypher.changesAfter, given);
-  let put = 0;
+  const rows = await ask<[...ChangeSetRow, written: number, removed: readonly string[]]>(cypher.changesAfter, given);
+  let written = 0;
   const taken = rows.filter(([, , , , , count], i) => {
-    put += count;
-    return put <= limit || i === 0;
+    written += count;
+    return written <= limit || i === 0;
   });
   if (taken.length === 0) return [];
   const versions = await ask<[ReadProperties]>(cypher.versionsOfChanges, {
     numbers: taken.map(([of]) => neo4j.int(of)),
   });
   const bySince = Map.groupBy(versions, ([properties]) => properties['_since'] as number);
-  return taken.map(([of, moment, who, why, batch]) => ({
+  return taken.map(([of, moment, who, why, batch, , removed]) => ({
     changeSet: decodeChangeSet([of, moment, who, why, batch]),
-    put: bySince.get(of)!.map(([properties]): Stamped<AnyRow> => decodeRow(properties)),
+    put: (bySince.get(of) ?? []).map(([properties]): Stamped<AnyRow> => decodeRow(properties)),
+    removed,
   }));
 }

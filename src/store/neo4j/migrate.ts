@@ -6,7 +6,7 @@ import type { Connection } from './connection.ts';
 import { cypher } from './statements.ts';
 
 /** Numbers and names are those of the other engine. */
-const migrations = ['0001-graph.cypher', '0002-written.cypher', '0003-kinds.cypher'] as const;
+const migrations = ['0001-graph.cypher', '0002-written.cypher', '0003-kinds.cypher', '0004-removed.cypher'] as const;
 
 /** Number of the newest migration. */
 const schemaNumber = migrations.length;

@@ -1,7 +1,7 @@
 import type { WalkStep } from '../../domain/descent/walk-steps.ts';
 import type { KindName } from '../../domain/model/kinds.ts';
 import { isRecordKind } from '../../domain/model/kinds.ts';
-import type { LinkKind } from '../../domain/model/links.ts';
+import { type LinkKind, linkKinds } from '../../domain/model/links.ts';
 
 /**
  * How the graph is named in Neo4j. A record or claim is a node with the labels Row, Record or Claim, and its kind; what it
@@ -15,6 +15,9 @@ export function labelsOf(kind: KindName): string {
 export function linkType({ kind, name }: Pick<LinkKind, 'kind' | 'name'>): string {
   return `${upperWords(kind)}_${upperWords(name)}`;
 }
+
+/** The relationships of all links, one way to write them. */
+export const everyLinkType = [...new Set(linkKinds.map(linkType))].join('|');
 
 /** Relationship to what a row linked to before, with `since` and `until`. */
 export function pastLinkType(link: Pick<LinkKind, 'kind' | 'name'>): string {

@@ -1,6 +1,5 @@
-import { linkKinds } from '../../domain/model/links.ts';
 import type { Via } from '../graph-store.ts';
-import { linkType, pastLinkType } from './names.ts';
+import { everyLinkType, linkType, pastLinkType } from './names.ts';
 
 /** Stands for "now" in a view: no change set has so high a number. */
 export const now = Number.MAX_SAFE_INTEGER;
@@ -33,13 +32,13 @@ RETURN collect([i, properties(n)])`,
 
   rowsAsOf: `
 UNWIND range(0, size($ids) - 1) AS i
-MATCH (n:Row {id: $ids[i]})
+MATCH (n:Row|Gone {id: $ids[i]})
 ${versionAsOf('n')}
 RETURN collect([i, properties(v)])`,
 
   versions: `
-MATCH (n:Row {id: $id})
-CALL (n) { RETURN n AS v UNION ALL MATCH (n)-[:PAST]->(v) RETURN v }
+MATCH (n:Row|Gone {id: $id})
+CALL (n) { WITH n WHERE n:Row RETURN n AS v UNION ALL MATCH (n)-[:PAST]->(v) RETURN v }
 RETURN properties(v) ORDER BY v._since`,
 
   scan: `
@@ -47,7 +46,7 @@ MATCH (n:Row) WHERE n.id > $after
 RETURN properties(n) ORDER BY n.id LIMIT $limit`,
 
   scanAsOf: `
-MATCH (n:Row) WHERE n.id > $after
+MATCH (n:Row|Gone) WHERE n.id > $after
 ${versionAsOf('n')}
 RETURN properties(v) ORDER BY n.id LIMIT $limit`,
 
@@ -75,14 +74,14 @@ RETURN collect([i, [n._firstDay, n._lastDay]])`,
 
   byOrigin: `
 UNWIND range(0, size($keys) - 1) AS i
-MATCH (o:Origin {key: $keys[i], source: $sources[i]})-[:ORIGIN_OF]->(n)
+MATCH (o:Origin {key: $keys[i], source: $sources[i]})-[:ORIGIN_OF]->(n:Row)
 RETURN collect([i, [n.id, o.digest]])`,
 
   byOriginKey: `
 UNWIND range(0, size($keys) - 1) AS i
 MATCH (o:Origin) USING INDEX o:Origin(key, source)
 WHERE o.key = $keys[i] AND o.source >= ''
-MATCH (o)-[:ORIGIN_OF]->(n)
+MATCH (o)-[:ORIGIN_OF]->(n:Row)
 WITH i, o, n ORDER BY i, o.source
 RETURN collect([i, [o.source, o.key, n.id, o.digest]])`,
 
@@ -132,16 +131,16 @@ RETURN s.changeSet`,
   /** Change sets after a number, with how many versions each has put. */
   changesAfter: `
 MATCH (c:ChangeSet) WHERE c.number > $number
-RETURN c.number, c.moment, c.who, c.why, c.batch, size(c.written) ORDER BY c.number LIMIT $limit`,
+RETURN c.number, c.moment, c.who, c.why, c.batch, size(c.written), coalesce(c.removed, []) ORDER BY c.number LIMIT $limit`,
 
   /** Versions that some change sets put, in the order in which their rows came. */
   versionsOfChanges: `
 UNWIND $numbers AS number
 MATCH (c:ChangeSet {number: number})
 UNWIND c.written AS id
-MATCH (n:Row {id: id})
+MATCH (n:Row|Gone {id: id})
 CALL (n, number) {
-  WITH n WHERE n._since = number RETURN n AS v
+  WITH n WHERE n:Row AND n._since = number RETURN n AS v
   UNION ALL
   MATCH (n)-[:PAST]->(v) WHERE v._since = number RETURN v
 }
@@ -151,7 +150,7 @@ RETURN properties(v) ORDER BY v._since, v._number`,
 /** The version of a row that is valid as of the change set $asOf, as v. */
 export function versionAsOf(row: string): string {
   return `CALL (${row}) {
-  WITH ${row} WHERE ${row}._since <= $asOf RETURN ${row} AS v
+  WITH ${row} WHERE ${row}:Row AND ${row}._since <= $asOf RETURN ${row} AS v
   UNION ALL
   MATCH (${row})-[:PAST]->(v) WHERE v._since <= $asOf AND v._until > $asOf RETURN v
 }`;
@@ -171,8 +170,6 @@ WITH DISTINCT i, n
 RETURN collect([i, properties(n)])`;
 }
 
-const everyLink = [...new Set(linkKinds.map(linkType))].join('|');
-
 /** The same, and what that and the records themselves link to now. */
 export function surroundingsText(via: readonly Via[]): string {
   return `
@@ -183,7 +180,7 @@ WITH i, o, collect(DISTINCT n) AS held
 WITH collect([i, [n IN held | properties(n)]]) AS lists, collect(o) AS own, collect(held) AS found
 CALL (own, found) {
   UNWIND reduce(all = own, held IN found | all + held) AS row
-  MATCH (row)-[:${everyLink}]->(e) WHERE NOT e.id IN $ids
+  MATCH (row)-[:${everyLinkType}]->(e) WHERE NOT e.id IN $ids
   RETURN collect(DISTINCT e) AS named
 }
 RETURN lists, [e IN named | properties(e)]`;
@@ -193,7 +190,7 @@ RETURN lists, [e IN named | properties(e)]`;
 export function linkedAsOfText(via: readonly Via[]): string {
   return `
 UNWIND range(0, size($ids) - 1) AS i
-MATCH (:Row {id: $ids[i]})<-[l:${via.flatMap(link => [linkType(link), pastLinkType(link)]).join('|')}]-(n) WHERE ${linkAsOf('l')}
+MATCH (:Row|Gone {id: $ids[i]})<-[l:${via.flatMap(link => [linkType(link), pastLinkType(link)]).join('|')}]-(n) WHERE ${linkAsOf('l')}
 WITH DISTINCT i, n
 ${versionAsOf('n')}
 RETURN collect([i, properties(v)])`;

@@ -1,5 +1,6 @@
 import neo4j from 'neo4j-driver';
 import { certaintiesOf, defaultBasis, isSameBasis } from '../../domain/model/counted.ts';
+import { recordKindNames } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { Walk, WalkAsked } from '../graph-store.ts';
@@ -98,7 +99,9 @@ async function sidesByLayers(ask: Ask, asked: WalkAsked, directions: readonly Wa
   const given = { asOf, excluded, stances: basis.stances, certainties: certaintiesOf(basis) };
   const askLayer = async (layer: readonly string[], direction: WalkSide) =>
     layer.length === 0 || steps.length === 0 ? [] : ask<StepRow>(layerText(steps, direction), { ...given, layer });
-  const from = (await ask<[string]>(beginningText, { from: asked.from, asOf })).map(([id]) => id);
+  const from = (await ask<[string]>(beginningText, { from: asked.from, asOf, kinds: recordKindNames })).map(
+    ([id]) => id,
+  );
   const sides: Side[] = [];
   for (const direction of directions) {
     sides.push(await sideByLayers(from, asked, layer => askLayer(layer, direction)));

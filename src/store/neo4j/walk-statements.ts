@@ -28,8 +28,9 @@ RETURN collect([properties(q), depth,
 /** Records among some ids that are there in a view. */
 export const beginningText = `
 UNWIND $from AS id
-MATCH (n:Row {id: id}) WHERE n:Record
+MATCH (n:Row|Gone {id: id})
 ${versionAsOf('n')}
+WITH n, v WHERE v.kind IN $kinds
 RETURN DISTINCT n.id`;
 
 /** Every step from a layer to one side as of a change set: near id, claim id or null, far id. */
@@ -37,7 +38,7 @@ export function layerText(steps: readonly WalkStep[], side: WalkSide): string {
   const parts = steps.flatMap(step => (step === 'Detail' ? details() : [claims(step, side)]));
   return `
 UNWIND $layer AS near
-MATCH (n:Row {id: near})
+MATCH (n:Row|Gone {id: near})
 CALL (n) {
 ${parts.join('\n  UNION\n')}
 }

@@ -38,8 +38,10 @@ export class WindowWriter {
     this.#state = state;
   }
 
-  async put(windows: ReadonlyMap<string, WrittenWindow>): Promise<void> {
-    if (windows.size === 0) return;
+  /** @param gone windows of editions that are taken out, as these held them */
+  async put(windows: ReadonlyMap<string, WrittenWindow>, gone: readonly (readonly [string, number])[]): Promise<void> {
+    const fewer = gone.map(([window, traits]): TallyRow => [...numbersOfWindowText(window), traits, -1]);
+    if (windows.size === 0) return this.#add(tallyNumbers(fewer));
     const written = await this.#numbered([...windows]);
     const ids = [...windows.keys()];
     const before = new Map(
@@ -60,7 +62,7 @@ export class WindowWriter {
     await this.#run(writeCypher.putWindows, {
       windows: changed.map(([id, window, traits]) => [id, window, neo4j.int(traits)]),
     });
-    await this.#add(tallyNumbers(changes));
+    await this.#add(tallyNumbers([...fewer, ...changes]));
   }
 
   /** Makes the tallies anew from the windows. */

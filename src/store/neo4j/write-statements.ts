@@ -1,7 +1,7 @@
 import type { WalkStep } from '../../domain/descent/walk-steps.ts';
 import type { KindName } from '../../domain/model/kinds.ts';
 import type { LinkKind } from '../../domain/model/links.ts';
-import { labelsOf, linkType, pastLinkType, stepType } from './names.ts';
+import { everyLinkType, labelsOf, linkType, pastLinkType, stepType } from './names.ts';
 
 /** Statements of a change, in the order in which they are made. */
 export const writeCypher = {
@@ -22,11 +22,29 @@ UNWIND $ids AS id
 MATCH (n:Row {id: id})
 RETURN id`,
 
+  /** Which of some ids are there, or were. */
+  everThere: `
+UNWIND $ids AS id
+MATCH (n:Row|Gone {id: id})
+RETURN id`,
+
   /** Rows that get a new version. */
   before: `
 UNWIND $ids AS id
 MATCH (n:Row {id: id})
 RETURN properties(n)`,
+
+  /** Which of some ids were taken out, with their numbers. */
+  gone: `
+UNWIND $ids AS id
+MATCH (n:Gone {id: id})
+RETURN n.id, n._number`,
+
+  /** What links to some rows that are taken out, the first found. */
+  namedBy: `
+UNWIND $ids AS id
+MATCH (:Gone {id: id})<-[:${everyLinkType}]-(by)
+RETURN id, by.id LIMIT 1`,
 
   createChangeSet: 'CREATE (c:ChangeSet) SET c = $changeSet',
 
@@ -44,7 +62,7 @@ UNWIND $origins AS origin
 MERGE (o:Origin {key: origin[0], source: origin[1]})
 SET o.digest = origin[3]
 WITH o, origin
-MATCH (n:Row {id: origin[2]})
+MATCH (n:Row|Gone {id: origin[2]})
 OPTIONAL MATCH (o)-[old:ORIGIN_OF]->()
 DELETE old
 CREATE (o)-[:ORIGIN_OF]->(n)`,
@@ -107,6 +125,29 @@ export function createRowsText(kind: KindName): string {
 UNWIND $rows AS row
 CREATE (n:${labelsOf(kind)})
 SET n = row`;
+}
+
+/** Versions are kept; of the row itself stays what they are found by. */
+export function takeOutText(kind: KindName): string {
+  return `
+UNWIND $ids AS id
+MATCH (n:Row {id: id})
+CREATE (n)-[:PAST]->(p:Past)
+SET p = properties(n)
+SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null
+REMOVE n:${labelsOf(kind)}
+SET n:Gone
+SET n = {id: id, _number: p._number}`;
+}
+
+/** Rows that were taken out are there again. */
+export function bringBackText(kind: KindName): string {
+  return `
+UNWIND $rows AS row
+MATCH (n:Gone {id: row.id})
+REMOVE n:Gone
+SET n:${labelsOf(kind)}
+SET n += row`;
 }
 
 export function createLinksText(link: LinkKind): string {

@@ -6,6 +6,7 @@ import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
 import type { AnyClaim } from '../../domain/model/row.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
 import type { PutRow, WriteBatch } from '../graph-store.ts';
+import { seenVersions } from '../seen-versions.ts';
 import { encodeEditionWindow, type WrittenWindow } from '../window-codec.ts';
 import { encodeFields, type Properties, type Value } from './row-codec.ts';
 import { wordsText } from './search-words.ts';
@@ -14,6 +15,9 @@ import { wordsText } from './search-words.ts';
 export interface WrittenBatch {
   readonly changeSet: { readonly moment: string; readonly who: string; readonly why: string; readonly batch?: string };
   readonly put: readonly WrittenRow[];
+  readonly remove: readonly string[];
+  /** Versions that rows of the batch are made from. */
+  readonly seen: readonly (readonly [id: string, since: number])[];
   /** Each edition once. */
   readonly windows: ReadonlyMap<string, WrittenWindow>;
   readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
@@ -41,6 +45,8 @@ export function writtenBatch(batch: WriteBatch): WrittenBatch {
   return {
     changeSet: { moment, who, why, ...(run === undefined ? {} : { batch: run }) },
     put: batch.put.map(writtenRow),
+    remove: (batch.remove ?? []).map(({ id }) => id),
+    seen: seenVersions(batch),
     windows: new Map((batch.windows ?? []).map(window => [window.edition, encodeEditionWindow(window)])),
     origins: (batch.origins ?? []).map(({ key, source, id, digest }) => [key, source, id, digest]),
     await: (batch.await ?? []).map(({ origin, claim, role }) => [

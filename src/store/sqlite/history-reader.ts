@@ -7,8 +7,8 @@ import type { ReadRow } from './row-codec.ts';
 import type { RowNode, RowReader } from './row-reader.ts';
 import { sql } from './statements.ts';
 
-/** A change set on its way from a reader, with what it put. */
-export type WrittenChangeRow = readonly [changeSet: ChangeSetRow, put: readonly ReadRow[]];
+/** A change set on its way from a reader, with what it put and the ids of what it removed. */
+export type WrittenChangeRow = readonly [changeSet: ChangeSetRow, put: readonly ReadRow[], removed: readonly string[]];
 
 type Run = readonly [changeSet: number, first: number, last: number];
 
@@ -30,7 +30,7 @@ export class HistoryReader {
       this.#deadline.check();
       const changeSet = this.#prepared.first<ChangeSetRow>(sql.changeSet, number);
       invariant(changeSet !== undefined, `change set ${number} is in the store`);
-      return [changeSet, this.#put(number, runs)];
+      return [changeSet, ...this.#written(number, runs)];
     });
   }
 
@@ -49,14 +49,15 @@ export class HistoryReader {
     return runs;
   }
 
-  #put(number: number, runs: readonly Run[]): readonly ReadRow[] {
+  #written(number: number, runs: readonly Run[]): readonly [put: readonly ReadRow[], removed: readonly string[]] {
     const nodes = runs.flatMap(([, first, last]) =>
       this.#prepared
         .all<[key: number, id: string, kind: number]>(sql.nodesBetween, first, last)
         .map(([key, id, kind]): RowNode => ({ key, id, kind })),
     );
     const rows = this.#rows.rows(nodes, number);
-    return nodes.map(({ key }) => rows.get(key)!);
+    const removed = nodes.flatMap(({ key, id }) => (rows.has(key) ? [] : [id]));
+    return [nodes.flatMap(({ key }) => (rows.has(key) ? [rows.get(key)!] : [])), removed];
   }
 
   originsAfter(after: Origin | undefined, limit: number): [key: string, source: string, id: string, digest: string][] {

@@ -6,6 +6,7 @@ import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../domain/
 import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
 import { type GroupsFound, GroupsKnown } from '../groups-known.ts';
+import { seenVersions } from '../seen-versions.ts';
 import { decodeWindow, encodeEditionWindow, encodeWindow, type NamedWindowRow } from '../window-codec.ts';
 import { decodeDays, encodeDating } from './dated-codec.ts';
 import type { WrittenChangeRow } from './history-reader.ts';
@@ -159,7 +160,11 @@ export class SqliteStore implements port.GraphStore {
 
   async changesAfter(number: number, limit: number): Promise<readonly port.WrittenChange[]> {
     const found = await this.#askLong<WrittenChangeRow[]>('changesAfter', [number, limit]);
-    return found.map(([changeSet, put]) => ({ changeSet: decodeChangeSet(changeSet), put: put.map(decodeRow) }));
+    return found.map(([changeSet, put, removed]) => ({
+      changeSet: decodeChangeSet(changeSet),
+      put: put.map(decodeRow),
+      removed,
+    }));
   }
 
   async scan(after: string | undefined, limit: number, view?: port.View): Promise<readonly Stamped<AnyRow>[]> {
@@ -278,6 +283,8 @@ function writtenBatch(batch: port.WriteBatch): WrittenBatch {
   return {
     changeSet: [moment, who, why, run ?? null],
     put: batch.put.map(encodeRow),
+    remove: (batch.remove ?? []).map(({ id }) => id),
+    seen: seenVersions(batch),
     dated: batch.put.flatMap(encodeDating),
     windows: (batch.windows ?? []).map(window => [window.edition, ...encodeEditionWindow(window)]),
     origins: (batch.origins ?? []).map(o => [o.key, o.source, o.id, o.digest]),

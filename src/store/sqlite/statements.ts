@@ -9,13 +9,19 @@ export const now = Number.MAX_SAFE_INTEGER;
 /** Every statement of this engine but those made a kind at a time (below). Values are always bound. */
 export const sql = {
   keyOfId: 'SELECT key FROM node WHERE id = ?',
+  keyOfIdThere: 'SELECT key FROM node WHERE id = ? AND gone IS NULL',
+  goneKeyOfId: 'SELECT key FROM node WHERE id = ? AND gone IS NOT NULL',
+  takeOut: 'UPDATE node SET gone = ?, sort = NULL WHERE key = ?',
+  bringBack: 'UPDATE node SET gone = NULL, sort = ? WHERE key = ?',
+  namedBy:
+    'SELECT n.id FROM link AS l CROSS JOIN node AS n ON n.key = l.node WHERE l.target = ? AND l.until IS NULL LIMIT 1',
   nodesOfIds: 'SELECT json_each.key, n.key, n.kind FROM json_each(?) CROSS JOIN node AS n ON n.id = json_each.value',
   idsOfKeys: 'SELECT n.key, n.id FROM json_each(?) CROSS JOIN node AS n ON n.key = json_each.value',
   sortOfId: 'SELECT sort FROM node WHERE id = ?',
   insertNode: 'INSERT INTO node (key, id, kind, sort) VALUES (?, ?, ?, ?)',
   updateSort: 'UPDATE node SET sort = ? WHERE key = ? AND sort IS NOT ?',
   lastKey: 'SELECT ifnull(max(key), 0) FROM node',
-  nodesAfter: 'SELECT key, id, kind FROM node WHERE id > ? ORDER BY id LIMIT ?',
+  nodesAfter: 'SELECT key, id, kind FROM node WHERE id > ? AND gone IS NULL ORDER BY id LIMIT ?',
   nodesEverAfter: 'SELECT key, id, kind FROM node WHERE id > ? ORDER BY id LIMIT ?',
   addToTally:
     'INSERT INTO tally (kind, rows) VALUES (?, ?) ON CONFLICT (kind) DO UPDATE SET rows = rows + excluded.rows',
@@ -31,10 +37,11 @@ export const sql = {
   deleteDated: 'DELETE FROM dated WHERE dating = ?',
   daysOfDating: 'SELECT first, last FROM dated WHERE dating = ?',
   originOf:
-    'SELECT n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.key = ? AND o.source = ?',
+    'SELECT n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.key = ? AND o.source = ? AND n.gone IS NULL',
   originsOfKey:
-    'SELECT o.source, o.key, n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.key = ? ORDER BY o.source',
-  originsOfNode: 'SELECT source, key FROM origin WHERE node = ? ORDER BY source, key',
+    'SELECT o.source, o.key, n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.key = ? AND n.gone IS NULL ORDER BY o.source',
+  originsOfNode:
+    'SELECT o.source, o.key FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.node = ? AND n.gone IS NULL ORDER BY o.source, o.key',
   originsFrom:
     'SELECT o.key, o.source, n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE (o.key, o.source) >= (?, ?) ORDER BY o.key, o.source LIMIT ?',
   putOrigin: 'INSERT OR REPLACE INTO origin (key, source, node, digest) VALUES (?, ?, ?, ?)',
@@ -63,6 +70,7 @@ export const sql = {
   insertTraits: 'INSERT INTO window_traits (text) VALUES (?)',
   putWindow:
     'INSERT OR REPLACE INTO edition_window (edition, id, profile, class, detail, first, last, traits) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+  deleteWindow: 'DELETE FROM edition_window WHERE edition = ?',
   numbersOfWindow: 'SELECT profile, class, detail, first, last, traits FROM edition_window WHERE edition = ?',
   windowOf:
     'SELECT p.name, w.class, d.text, w.first, w.last, t.text FROM edition_window AS w CROSS JOIN profile AS p ON p.number = w.profile LEFT JOIN window_detail AS d ON d.number = w.detail LEFT JOIN window_traits AS t ON t.number = w.traits WHERE w.edition = ?',
@@ -87,6 +95,8 @@ export function linkedSql(codes: readonly number[]): string {
 export interface KindSql {
   readonly insert: string;
   readonly close: string;
+  /** Change set of the version that is valid now. */
+  readonly sinceNow: string;
   /** Ids of the links of the version that is valid now, in the order of the fields. */
   readonly heldNow: string | undefined;
   /** Links are keys. */
@@ -114,6 +124,7 @@ function makeKindSql(kind: KindName): KindSql {
   return {
     insert: `INSERT INTO ${table} (_key, _since, ${names.join(', ')}) VALUES (?, ?${', ?'.repeat(names.length)})`,
     close: `UPDATE ${table} SET _until = ? WHERE _key = ? AND _until IS NULL`,
+    sinceNow: `SELECT _since FROM ${table} WHERE _key = ? AND _until IS NULL`,
     heldNow:
       links.length === 0 ? undefined : `SELECT ${links.join(', ')} FROM ${table} WHERE _key = ? AND _until IS NULL`,
     at: `SELECT t._key, ${bare} FROM json_each(?) CROSS JOIN ${table} AS t ON t._key = json_each.value WHERE ${goOn('t._key')} AND t._since <= ? AND (t._until IS NULL OR t._until > ?)`,

@@ -52,7 +52,15 @@ export class WindowWriter {
     this.#prepared.of(sql.putWindow).run(edition, id, ...window);
   }
 
-  /** Tallies what has been put since it was last called: once a change. */
+  /** @param edition its key */
+  remove(edition: number): void {
+    const before = this.#prepared.first<TallyRow>(sql.numbersOfWindow, edition);
+    if (before === undefined) return;
+    this.#changes.push([...before, -1] as unknown as TallyRow);
+    this.#prepared.of(sql.deleteWindow).run(edition);
+  }
+
+  /** Tallies what has been put or removed since it was last called: once a change. */
   tally(): void {
     const numbers = tallyNumbers(this.#changes);
     this.#changes = [];

@@ -1,14 +1,17 @@
 import { statSync } from 'node:fs';
 import type { DatabaseSync } from 'node:sqlite';
+import { kindOfId } from '../../domain/model/id.ts';
+import { isRecordKind } from '../../domain/model/kinds.ts';
 import { linksOfKind } from '../../domain/model/links.ts';
 import { rowFields } from '../../domain/model/row-fields.ts';
 import { foldVersion } from '../../domain/text/fold.ts';
-import { invariant, PlatestemmaError } from '../../errors.ts';
+import { invariant } from '../../errors.ts';
+import { movedOn, notThere, stillNamed } from '../refused-change.ts';
 import type { WrittenWindow } from '../window-codec.ts';
 import type { WrittenDating } from './dated-codec.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
-import type { Cell, WrittenRow } from './row-codec.ts';
+import { type Cell, kindNumber, type WrittenRow } from './row-codec.ts';
 import { kindNames, kindWord } from './schema-text.ts';
 import { type KindSql, kindSql, sql } from './statements.ts';
 import { WindowWriter } from './window-writer.ts';
@@ -17,6 +20,9 @@ import { WindowWriter } from './window-writer.ts';
 export interface WrittenBatch {
   readonly changeSet: readonly [moment: string, who: string, why: string, batch: string | null];
   readonly put: readonly WrittenRow[];
+  readonly remove: readonly string[];
+  /** Versions that rows of the batch are made from. */
+  readonly seen: readonly (readonly [id: string, since: number])[];
   readonly dated: readonly WrittenDating[];
   readonly windows: readonly (readonly [edition: string, ...WrittenWindow])[];
   readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
@@ -53,12 +59,14 @@ export class Writer {
   readonly #keys: KeyCache;
   readonly #windows: WindowWriter;
   #lastKey = 0;
+  /** Number of the last change set that was there after this writer wrote. */
+  #written = 0;
 
   constructor(database: DatabaseSync, file: string) {
     this.#database = database;
     this.#file = file;
     this.prepared = new Prepared(database);
-    this.#keys = new KeyCache(this.prepared);
+    this.#keys = new KeyCache(this.prepared, sql.keyOfIdThere);
     this.#windows = new WindowWriter(this.prepared);
   }
 
@@ -66,11 +74,15 @@ export class Writer {
   write(batch: WrittenBatch): number {
     this.#database.exec('BEGIN IMMEDIATE');
     try {
-      // Another process may have written since.
+      // Another process may have written since, and taken out what had a key.
+      if (this.#lastChangeSet() !== this.#written) this.#keys.clear();
       this.#lastKey = this.prepared.first<[number]>(sql.lastKey)![0];
-      const number = batch.put.length === 0 ? this.#lastChangeSet() : this.#put(batch);
+      for (const seen of batch.seen) this.#checkSeen(...seen);
+      const isEmpty = batch.put.length + batch.remove.length === 0;
+      const number = isEmpty ? this.#lastChangeSet() : this.#put(batch);
       this.#writeRest(batch);
       this.#database.exec('COMMIT');
+      this.#written = number;
       return number;
     } catch (error) {
       this.#keys.clear();
@@ -95,17 +107,20 @@ export class Writer {
     }
   }
 
-  #put({ changeSet, put }: WrittenBatch): number {
+  #put({ changeSet, put, remove }: WrittenBatch): number {
     const number = Number(this.prepared.of(sql.insertChangeSet).run(...changeSet).lastInsertRowid);
     const fresh = put.map(row => this.#nodeFor(row));
     const added = new Map<number, number>();
+    const count = (kind: number, rows: number) => added.set(kind, (added.get(kind) ?? 0) + rows);
     put.forEach((row, i) => {
-      if (fresh[i]!) added.set(row[0], (added.get(row[0]) ?? 0) + 1);
-      else this.#closeVersion(row, number);
+      if (fresh[i]!) count(row[0], 1);
+      else this.#closeVersion(row[0], row[1], number);
       this.#insertVersion(row, number);
     });
+    const keys = [...put.map(([, id]) => id), ...remove].map(id => this.#key(id));
+    for (const id of remove) count(kindNumber(kindOfId(id)!), -1);
+    this.#remove(remove, number);
     for (const [kind, rows] of added) this.prepared.of(sql.addToTally).run(kind, rows);
-    const keys = put.map(([, id]) => this.#key(id));
     for (const [first, last] of runsOf(keys)) this.prepared.of(sql.insertWritten).run(number, first, last);
     return number;
   }
@@ -113,9 +128,11 @@ export class Writer {
   /** Makes the node of a new row, so that rows of the batch can name each other in any order; false if it was there. */
   #nodeFor([kind, id, isNew, sort, tokens]: WrittenRow): boolean {
     const known = isNew ? undefined : this.#keys.get(id);
-    const key = known ?? ++this.#lastKey;
+    const gone = isNew || known !== undefined ? undefined : this.prepared.first<[number]>(sql.goneKeyOfId, id)?.[0];
+    const key = known ?? gone ?? ++this.#lastKey;
     if (known === undefined) {
-      this.prepared.of(sql.insertNode).run(key, id, kind, sort);
+      if (gone === undefined) this.prepared.of(sql.insertNode).run(key, id, kind, sort);
+      else this.prepared.of(sql.bringBack).run(sort, key);
       this.#keys.set(id, key);
     } else if (sort !== null) {
       this.prepared.of(sql.updateSort).run(sort, key, sort);
@@ -125,7 +142,30 @@ export class Writer {
     return known === undefined;
   }
 
-  #closeVersion([kind, id]: WrittenRow, number: number): void {
+  /** Rows that name each other can go together. */
+  #remove(ids: readonly string[], number: number): void {
+    for (const id of ids) this.#closeVersion(kindNumber(kindOfId(id)!), id, number);
+    for (const id of ids) {
+      const key = this.#key(id);
+      const [namedBy] = this.prepared.first<[string]>(sql.namedBy, key) ?? [];
+      if (namedBy !== undefined) throw stillNamed(id, namedBy);
+      this.prepared.of(sql.takeOut).run(number, key);
+      const kind = kindOfId(id)!;
+      if (isRecordKind(kind)) this.prepared.of(sql.deleteWords).run(key);
+      if (kind === 'Dating') this.prepared.of(sql.deleteDated).run(key);
+      if (kind === 'Edition') this.#windows.remove(key);
+    }
+    for (const id of ids) this.#keys.delete(id);
+  }
+
+  #checkSeen(id: string, seen: number): void {
+    const key = this.#keys.get(id);
+    const found = key === undefined ? undefined : this.prepared.first<[number]>(kindSql(kindOfId(id)!).sinceNow, key);
+    const since = found?.[0];
+    if (since !== seen) throw movedOn(id, seen, since);
+  }
+
+  #closeVersion(kind: number, id: string, number: number): void {
     const { texts, links } = kindWriters[kind]!;
     const key = this.#key(id);
     const held = texts.heldNow === undefined ? [] : this.prepared.first<(number | null)[]>(texts.heldNow, key);
@@ -164,7 +204,8 @@ export class Writer {
       this.prepared.of(sql.putFoldVersion).run(foldVersion);
     }
     for (const [key, source, id, digest] of origins) {
-      this.prepared.of(sql.putOrigin).run(key, source, this.#key(id), digest);
+      const node = this.#keys.get(id) ?? this.prepared.first<[number]>(sql.goneKeyOfId, id)?.[0];
+      this.prepared.of(sql.putOrigin).run(key, source, node ?? this.#key(id), digest);
     }
     for (const [key, source] of arrived) this.prepared.of(sql.deleteAwaited).run(key, source);
     for (const link of awaited) this.prepared.of(sql.insertAwaited).run(...link);
@@ -174,11 +215,7 @@ export class Writer {
   #key(id: string): number {
     const key = this.#keys.get(id);
     if (key !== undefined) return key;
-    throw new PlatestemmaError(
-      'NOT_FOUND',
-      `expected the id of a row that is in the store or in the same change, came "${id}"`,
-      { place: { key: id } },
-    );
+    throw notThere(id);
   }
 
   #lastChangeSet(): number {

@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import { historySchema } from '../../../src/intake/graph/history-schema.ts';
 import { editedStore } from '../../support/edited-store.ts';
 import { historyOfStore } from '../../support/histories.ts';
+import { batchOf } from '../../support/store-rows.ts';
 
 const committed: unknown = JSON.parse(
   readFileSync(resolve(import.meta.dirname, '../../../schema/graph-file-history.schema.json'), 'utf8'),
@@ -20,7 +21,9 @@ test('every line of a history is one of its choices, and every choice is a line 
   const whole = Compile(committed as object);
   const validators = choices.map(name => [name, Compile($defs[name]!)] as const);
   const found = new Set<string>();
-  for (const line of await historyOfStore(await editedStore('memory'))) {
+  const store = await editedStore('memory');
+  await store.write(batchOf([], { remove: [{ id: 'copying-of-lost' }] }));
+  for (const line of await historyOfStore(store)) {
     const value: unknown = JSON.parse(line);
     expect(whole.Check(value), line).toBe(true);
     for (const [name, validator] of validators) if (validator.Check(value)) found.add(name);

@@ -11,9 +11,10 @@ const work = (since: number, more = '') => `{"id":"work-a-b","kind":"Work","sinc
 const origin = '{"origin":{"source":"DLC","key":"1"},"id":"work-a-b","digest":"d"}';
 const awaited =
   '{"awaited":{"source":"DLC","key":"2"},"role":"whole","claim":{"id":"partof-a-b","kind":"PartOf","part":"edition-a-b"}}';
+const gone = '{"removed":"work-a-b"}';
 const checkpoint = '{"checkpoint":"marcxml-1","records":0,"report":{"taken":[null]}}';
 const end = '{"end":{"Work":"2-00000000000000000000000000000000"}}';
-const whole = [head, change(1, 1), work(1, ',"until":2'), change(2, 1), work(2), origin, awaited, checkpoint, end];
+const whole = [head, change(1, 1), work(1, ',"until":2'), change(2, 1), gone, origin, awaited, checkpoint, end];
 
 async function read(lines: readonly string[], stretch?: number): Promise<unknown[]> {
   const parts: unknown[] = [];
@@ -33,8 +34,9 @@ test('a history is read part by part, cut into pieces anywhere', async () => {
       part: 'changeSet',
       changeSet: { number: 1, ...changeSet },
       put: [{ id: 'work-a-b', kind: 'Work', since: 1, until: 2 }],
+      removed: [],
     },
-    { part: 'changeSet', changeSet: { number: 2, ...changeSet }, put: [{ id: 'work-a-b', kind: 'Work', since: 2 }] },
+    { part: 'changeSet', changeSet: { number: 2, ...changeSet }, put: [], removed: ['work-a-b'] },
     { part: 'origin', origin: { source: 'DLC', key: '1', id: 'work-a-b', digest: 'd' } },
     {
       part: 'awaited',
@@ -83,7 +85,7 @@ describe('a file that is not as it must be is refused, with the line and the rea
     [
       'a row too few',
       changed(1, change(1, 2)),
-      /line 4: expected 1 more of the 2 versions that change set 1 put, came a change set/,
+      /line 4: expected 1 more of the 2 rows that change set 1 put or removed, came a change set/,
     ],
     ['no rows', changed(1, change(1, 0)), /line 2: field rows: expected at least 1, came 0/],
     [

@@ -7,6 +7,7 @@ import type { Law } from './law.ts';
 import { linkedLaws } from './linked-laws.ts';
 import { listLaws } from './list-laws.ts';
 import { originLaws } from './origin-laws.ts';
+import { removalLaws } from './removal-laws.ts';
 import { rowLaws } from './row-laws.ts';
 import { scanLaws } from './scan-laws.ts';
 import { searchFilterLaws } from './search-filter-laws.ts';
@@ -34,6 +35,7 @@ export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
   waiting: waitingLaws,
   scan: scanLaws,
   writing: writingLaws,
+  'taking out': removalLaws,
   'opening and closing': closedLaws,
 };
 

@@ -42,9 +42,9 @@ export const wholeHistoryLaws: readonly Law[] = [
       await threeChanges(store);
       const { moment, who, why } = batchOf([]).changeSet;
       expect(await store.changesAfter(0, 99)).toEqual([
-        { changeSet: { number: 1, ...changeSet }, put: first },
-        { changeSet: { number: 2, moment, who, why }, put: second },
-        { changeSet: { number: 3, moment, who, why }, put: third },
+        { changeSet: { number: 1, ...changeSet }, put: first, removed: [] },
+        { changeSet: { number: 2, moment, who, why }, put: second, removed: [] },
+        { changeSet: { number: 3, moment, who, why }, put: third, removed: [] },
       ]);
       expect((await store.changesAfter(2, 99)).map(({ put }) => put)).toEqual([third]);
       expect(await store.changesAfter(3, 99)).toEqual([]);
@@ -72,8 +72,8 @@ export const wholeHistoryLaws: readonly Law[] = [
       await expect(store.write(batchOf([plate('b'), copying('x', 'plate-of-b', 'plate-of-none')]))).rejects.toThrow();
       await store.write(batchOf([plate('c')], { changeSet }));
       expect(await store.changesAfter(0, 99)).toEqual([
-        { changeSet: { number: 1, ...changeSet }, put: [{ ...plate('a'), since: 1 }] },
-        { changeSet: { number: 2, ...changeSet }, put: [{ ...plate('c'), since: 2 }] },
+        { changeSet: { number: 1, ...changeSet }, put: [{ ...plate('a'), since: 1 }], removed: [] },
+        { changeSet: { number: 2, ...changeSet }, put: [{ ...plate('c'), since: 2 }], removed: [] },
       ]);
     },
   },

@@ -157,6 +157,10 @@ async function everything({ store }: InProcess): Promise<void> {
     }),
   );
   await store.write(batchOf([...rows], { arrived: [origin] }));
+  const next = await store.lastChangeSet();
+  await store.write({ ...batchOf(rows), put: batchOf(rows).put.map(put => ({ ...put, seen: next })) });
+  await store.write(batchOf([], { remove: [...rows, ...passing].map(({ id }) => ({ id })) }));
+  await store.write(batchOf([...rows, ...passing], { windows: [windowOf('edition-of-bare', { detail: 'more' })] }));
   for (let last = 0; last < 8; last++) {
     await store.write(batchOf([], { windows: [windowOf('edition-of-a', { last })], recount: last === 0 }));
   }

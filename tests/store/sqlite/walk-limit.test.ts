@@ -12,11 +12,11 @@ function crowdedFamily(file: string, copies: number): void {
   database.exec(`
     BEGIN;
     INSERT INTO change_set VALUES (1, '2026-01-01T00:00:00Z', 'a tester', 'a crowd', NULL);
-    INSERT INTO node VALUES (0, 'plate-of-all', ${kindNumber('Plate')}, 'all');
+    INSERT INTO node (key, id, kind, sort) VALUES (0, 'plate-of-all', ${kindNumber('Plate')}, 'all');
     INSERT INTO plate (_key, _since, caption) VALUES (0, 1, 'all');
-    ${numbers} INSERT INTO node SELECT i, printf('plate-no-%06d', i), ${kindNumber('Plate')}, '' FROM n;
+    ${numbers} INSERT INTO node (key, id, kind, sort) SELECT i, printf('plate-no-%06d', i), ${kindNumber('Plate')}, '' FROM n;
     ${numbers} INSERT INTO plate (_key, _since) SELECT i, 1 FROM n;
-    ${numbers} INSERT INTO node SELECT ${copies} + i, printf('copying-no-%06d', i), ${kindNumber('Copying')}, NULL FROM n;
+    ${numbers} INSERT INTO node (key, id, kind, sort) SELECT ${copies} + i, printf('copying-no-%06d', i), ${kindNumber('Copying')}, NULL FROM n;
     ${numbers} INSERT INTO copying (_key, _since, copy, source) SELECT ${copies} + i, 1, i, 0 FROM n;
     COMMIT;
   `);

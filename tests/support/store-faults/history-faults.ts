@@ -82,6 +82,6 @@ function put(
 ): Partial<GraphStore> {
   return {
     changesAfter: async (number, limit) =>
-      (await store.changesAfter(number, limit)).map(({ changeSet, put: rows }) => ({ changeSet, put: change(rows) })),
+      (await store.changesAfter(number, limit)).map(({ put: rows, ...rest }) => ({ ...rest, put: change(rows) })),
   };
 }

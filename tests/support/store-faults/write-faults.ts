@@ -46,6 +46,26 @@ export const writeFaults: readonly Fault[] = [
     }),
   },
   {
+    fault: 'nothing is removed',
+    spoil: s => changed(s, ({ remove: _, ...batch }) => batch),
+  },
+  {
+    fault: 'what is removed is not told',
+    spoil: s => ({
+      changesAfter: async (number, limit) =>
+        (await s.changesAfter(number, limit)).map(change => ({ ...change, removed: [] })),
+    }),
+  },
+  {
+    fault: 'the version that a change is made from is not looked at',
+    spoil: s =>
+      changed(s, batch => ({
+        ...batch,
+        put: batch.put.map(({ seen: _, ...put }) => put),
+        ...(batch.remove === undefined ? {} : { remove: batch.remove.map(({ id }) => ({ id })) }),
+      })),
+  },
+  {
     fault: 'whether a row is new is not looked at',
     spoil: s => changed(s, batch => ({ ...batch, put: batch.put.map(({ isNew: _, ...put }) => put) })),
   },

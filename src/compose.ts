@@ -1,6 +1,4 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir } from 'node:fs/promises';
-import { dirname } from 'node:path';
 import type { CliContext, Desk } from './cli/context.ts';
 import type { Config } from './config.ts';
 import { askStore } from './questions/ask-store.ts';
@@ -8,6 +6,7 @@ import type { World } from './questions/ports.ts';
 import { checkedGraphStore } from './store/checked-graph-store.ts';
 import type { GraphStore } from './store/graph-store.ts';
 import { isServerAddress, readAddress } from './store/neo4j/address.ts';
+import { makeFolderOf } from './store/sqlite/folder.ts';
 import { openSqliteStore } from './store/sqlite/open.ts';
 import { claimServing } from './store/sqlite/serve-lock.ts';
 
@@ -42,14 +41,14 @@ async function openStore(name: string, config: Config, create: boolean): Promise
     const { openNeo4jStore } = await import('./store/neo4j/open.ts');
     return openNeo4jStore(name, { create, questionLimit, password: config.storePassword });
   }
-  if (create) await mkdir(dirname(name), { recursive: true });
+  if (create) await makeFolderOf(name);
   return openSqliteStore(name, { create, questionLimit });
 }
 
 /** Any number of processes may serve what a server keeps; a file has one. */
 async function claim(name: string): Promise<() => void> {
   if (isServerAddress(name)) return () => undefined;
-  await mkdir(dirname(name), { recursive: true });
+  await makeFolderOf(name);
   return claimServing(name);
 }
 

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { run } from '@stricli/core';
 import { buildCli } from './cli/app.ts';
-import { exitCodeOfProcess } from './cli/exit.ts';
+import { errorText, exitCode, exitCodeOfProcess } from './cli/exit.ts';
+import { refusedOutput } from './cli/refused-output.ts';
 import { composeCli } from './compose.ts';
 import { readConfig } from './config.ts';
 
@@ -13,7 +14,9 @@ export async function runMain(): Promise<void> {
   // A reader of our output may have gone (`| head`): that is no fault.
   process.stdout.on('error', error => {
     if ((error as NodeJS.ErrnoException).code === 'EPIPE') process.exit(0);
-    throw error;
+    const told = refusedOutput(error, 'standard output');
+    process.stderr.write(`${errorText(told)}\n`);
+    process.exit(exitCode(told));
   });
   const args = process.argv.slice(2);
   await run(await buildCli(version, args[0]), args, composeCli(readConfig(process.env), stopped));

@@ -1,12 +1,12 @@
 import { writeFile } from 'node:fs/promises';
 import { extname } from 'node:path';
 import { buildCommand, buildRouteMap } from '@stricli/core';
-import { PlatestemmaError } from '../errors.ts';
 import { svgToPng } from '../output/draw/svg-to-png.ts';
 import type { DrawAsked } from '../questions/draw-asked.ts';
 import type { Towards } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
+import { refusedOutput } from './refused-output.ts';
 import { withDesk } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
@@ -126,8 +126,7 @@ async function drawn(context: CliContext, given: DrawFlags, asked: DrawAsked): P
 async function write(file: string, data: string | Uint8Array): Promise<void> {
   try {
     await writeFile(file, data);
-  } catch (cause) {
-    const message = `expected a file that can be written, came "${file}": ${(cause as Error).message}`;
-    throw new PlatestemmaError('INPUT_INVALID', message, { cause, place: { file } });
+  } catch (error) {
+    throw refusedOutput(error, file);
   }
 }

@@ -1,6 +1,3 @@
-import { createWriteStream } from 'node:fs';
-import { rename } from 'node:fs/promises';
-import { pipeline } from 'node:stream/promises';
 import { buildCommand } from '@stricli/core';
 import { historyLines } from '../output/graph-file/history-lines.ts';
 import { exportCanonical, exportGraph } from '../questions/export-graph.ts';
@@ -9,6 +6,7 @@ import type { GraphStore } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
 import { withDesk } from './with-desk.ts';
+import { writeWhole } from './write-whole.ts';
 import { WrongUse } from './wrong-use.ts';
 
 interface ExportFlags extends Pick<CommonFlags, 'store'> {
@@ -75,23 +73,4 @@ export const exportCommand = buildCommand<ExportFlags, [], CliContext>({
 function linesOf(store: GraphStore, { canonical, history }: ExportFlags): AsyncIterable<string> {
   if (history === true) return historyLines(historyOf(store));
   return canonical === true ? exportCanonical(store) : exportGraph(store);
-}
-
-/**
- * Writes lines to a file, which stands under its own name when it is whole.
- * @param prove looks at the file under another name before it is given its own; if it throws, the file is not there
- */
-export async function writeWhole(
-  file: string,
-  lines: AsyncIterable<string>,
-  prove: (unfinished: string) => Promise<void> = async () => undefined,
-): Promise<void> {
-  const unfinished = `${file}.unfinished`;
-  await pipeline(ended(lines), createWriteStream(unfinished));
-  await prove(unfinished);
-  await rename(unfinished, file);
-}
-
-async function* ended(lines: AsyncIterable<string>): AsyncGenerator<string> {
-  for await (const line of lines) yield `${line}\n`;
 }

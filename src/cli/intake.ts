@@ -1,5 +1,5 @@
 import { createReadStream } from 'node:fs';
-import { open, readFile, rename, stat, writeFile } from 'node:fs/promises';
+import { open, readFile, stat } from 'node:fs/promises';
 import { buildCommand } from '@stricli/core';
 import { nearName } from '../domain/model/near-name.ts';
 import { PlatestemmaError } from '../errors.ts';
@@ -15,6 +15,7 @@ import { joinReports, reportJson, reportText } from './intake-text.ts';
 import { Progress } from './progress.ts';
 import { runName } from './run-name.ts';
 import { printJson, printText, withDesk } from './with-desk.ts';
+import { writeWhole } from './write-whole.ts';
 import { WrongUse } from './wrong-use.ts';
 
 const formats = ['marcxml', 'table', 'graph'] as const;
@@ -82,10 +83,7 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
         const reports: IntakeReport[] = [];
         for (const file of files) reports.push(await takeFile(this, desk, { format, file, flags, map }));
         const report = joinReports(reports);
-        if (flags.report !== undefined) {
-          await writeFile(`${flags.report}.unfinished`, `${JSON.stringify(reportJson(report), null, 2)}\n`);
-          await rename(`${flags.report}.unfinished`, flags.report);
-        }
+        if (flags.report !== undefined) await writeWhole(flags.report, [JSON.stringify(reportJson(report), null, 2)]);
         if (flags.json === true) printJson(this, reportJson(report));
         else printText(this, reportText(report, flags['dry-run'] === true));
         if (report.refused > 0 || report.differing > 0) this.partial();

@@ -10,11 +10,11 @@ import { type OnProgress, sumsOf, sumsOfStore, transferInto } from '../questions
 import { refuseUnfinished } from '../questions/transfer-mark.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
-import { writeWhole } from './export.ts';
 import { commonFlags } from './flags.ts';
 import { Progress } from './progress.ts';
 import { type TransferReport, transferJson, transferText } from './transfer-text.ts';
 import { printJson, printText } from './with-desk.ts';
+import { writeWhole } from './write-whole.ts';
 
 interface TransferFlags {
   readonly from: string;

@@ -58,7 +58,7 @@ describe('draw', () => {
     const { code, err } = await runCli(['draw', 'lineage', 'plate-evening-ferry', '-o', '/nowhere/a.svg', ...store]);
     expect([code, err]).toEqual([
       1,
-      'INPUT_INVALID: expected a file that can be written, came "/nowhere/a.svg": ENOENT: no such file or directory, open \'/nowhere/a.svg\'\n',
+      'OUTPUT_REFUSED: expected a file that can be written, came "/nowhere/a.svg": ENOENT: no such file or directory, open \'/nowhere/a.svg\'\n',
     ]);
   });
 });

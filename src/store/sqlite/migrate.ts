@@ -68,7 +68,10 @@ export function checkSchema(database: DatabaseSync, file: string): number {
 function migrate(database: DatabaseSync, file: string): void {
   const isBare = pragma(database, 'application_id') === 0 && pragma(database, 'user_version') === 0;
   const isNew = isBare && count(database) === 0;
-  if (!isNew && checkSchema(database, file) === schemaNumber) return;
+  if (!isNew && checkSchema(database, file) === schemaNumber) {
+    checkParts(database, file);
+    return;
+  }
   database.exec('PRAGMA journal_mode = WAL');
   database.exec('BEGIN IMMEDIATE');
   try {
@@ -78,9 +81,33 @@ function migrate(database: DatabaseSync, file: string): void {
     database.prepare(sql.putFoldVersion).run(foldVersion);
     database.exec('COMMIT');
   } catch (error) {
-    database.exec('ROLLBACK');
-    throw error;
+    if (database.isTransaction) database.exec('ROLLBACK');
+    throw isOfStatement(error) ? unfit(file, (error as Error).message, error) : error;
   }
+}
+
+/** What a store of the newest schema has; a file that was mended by hand may lack a part of it. */
+function checkParts(database: DatabaseSync, file: string): void {
+  const there = new Set(
+    database
+      .prepare('SELECT name FROM sqlite_schema')
+      .all()
+      .map(({ name }) => name),
+  );
+  for (const migration of migrations) {
+    for (const [, name] of readMigration(migration).matchAll(/^CREATE (?:VIRTUAL )?(?:TABLE|INDEX) "?(\w+)/gm))
+      if (!there.has(name!)) throw unfit(file, `"${name}" is missing`);
+  }
+}
+
+/** SQLITE_ERROR, https://www.sqlite.org/rescode.html#error: a migration does not fit what it finds. */
+function isOfStatement(error: unknown): boolean {
+  return (error as { readonly errcode?: number }).errcode === 1;
+}
+
+function unfit(file: string, why: string, cause?: unknown): PlatestemmaError {
+  const message = `"${file}" is a store of this program, but not whole: ${why}. Nothing in it was changed; put a backup in its place`;
+  return new PlatestemmaError('STORE_NOT_OURS', message, { cause });
 }
 
 function readMigration(name: string): string {

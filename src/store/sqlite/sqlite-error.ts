@@ -1,4 +1,5 @@
 import { type ErrorCode, PlatestemmaError } from '../../errors.ts';
+import { isFolderReadOnly } from './folder.ts';
 
 /** Result codes of SQLite that mean something to a user: https://www.sqlite.org/rescode.html */
 const codes: Readonly<Record<number, readonly [code: ErrorCode, message: string, retriable: boolean]>> = {
@@ -12,6 +13,9 @@ const codes: Readonly<Record<number, readonly [code: ErrorCode, message: string,
   26: ['STORE_NOT_OURS', 'the file is no database', false],
 };
 
+const folderText =
+  'the folder of the store may not be written to, and a store that is open keeps its log there: copy the file elsewhere';
+
 /** An error of SQLite as one of ours; other errors pass as they are. */
 export function sqliteError(error: unknown, file: string): unknown {
   if (error instanceof PlatestemmaError) return error;
@@ -20,6 +24,8 @@ export function sqliteError(error: unknown, file: string): unknown {
   const known = codes[errcode & 0xff];
   if (known === undefined)
     return new PlatestemmaError('BROKEN_PROMISE', `the store failed: ${message ?? errcode}`, { cause: error });
+  if (known[0] === 'STORE_UNREACHABLE' && isFolderReadOnly(file))
+    return new PlatestemmaError('STORE_READ_ONLY', `${folderText} (${file})`, { cause: error });
   const [code, text, retriable] = known;
   return new PlatestemmaError(code, `${text} (${file})`, { cause: error, retriable });
 }

@@ -173,6 +173,7 @@ export class WorkerClient implements StoreCalls {
       this.#next();
     });
     worker.on('error', error => this.#failed(error));
+    worker.on('exit', code => this.#failed(new Error(`it ended by itself, with ${code}`)));
     worker.unref();
     return worker;
   }
@@ -193,6 +194,8 @@ export class WorkerClient implements StoreCalls {
   #abandon(): Worker | undefined {
     const worker = this.#worker;
     worker?.removeAllListeners();
+    // What it still says of itself is about nothing that is waited for.
+    worker?.on('error', () => undefined);
     this.#worker = undefined;
     this.#isReady = false;
     this.#running = undefined;

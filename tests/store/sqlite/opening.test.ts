@@ -70,9 +70,46 @@ test('a store of a newer schema is left to the newer program', async () => {
 test('a migration that fails leaves no part of itself', async () => {
   const file = temporaryStore();
   database(file, `CREATE TABLE plate (mine); INSERT INTO plate VALUES (1); PRAGMA application_id = ${applicationId}`);
-  expect(await refusal(file)).toBe('BROKEN_PROMISE');
+  await expect(openSqliteStore(file)).rejects.toMatchObject({
+    code: 'STORE_NOT_OURS',
+    message: `"${file}" is a store of this program, but not whole: table "plate" already exists. Nothing in it was changed; put a backup in its place`,
+  });
   const left = new DatabaseSync(file);
   expect(left.prepare('SELECT name FROM sqlite_schema').all()).toEqual([{ name: 'plate' }]);
   expect(left.prepare('SELECT mine FROM plate').all()).toEqual([{ mine: 1 }]);
   left.close();
+});
+
+test.each(['comparison', 'tally', 'copying_by_source'])(
+  'a store of the newest schema that lacks a part of it is told at once: %s',
+  async name => {
+    const file = temporaryStore();
+    expect(await refusal(file, true)).toBe('opened');
+    const isIndex = name.includes('_by_');
+    database(file, `DROP ${isIndex ? 'INDEX' : 'TABLE'} ${name}`);
+    const before = readFileSync(file);
+    await expect(openSqliteStore(file)).rejects.toMatchObject({
+      code: 'STORE_NOT_OURS',
+      message: expect.stringContaining(`not whole: "${name}" is missing`),
+    });
+    expect(readFileSync(file).equals(before)).toBe(true);
+  },
+);
+
+test('half of a file is told to be damaged', async () => {
+  const file = temporaryStore();
+  const store = await openSqliteStore(file, { create: true });
+  await store.write(batchOf(Array.from({ length: 500 }, (_, i) => plate(`${i}`))));
+  await store.close();
+  const whole = readFileSync(file);
+  writeFileSync(file, whole.subarray(0, whole.length / 2));
+  const end = await openSqliteStore(file).then(
+    async half => {
+      const asked = await half.scan(undefined, 9999).catch((error: { code: string }) => error.code);
+      await half.close();
+      return asked;
+    },
+    (error: { code: string }) => error.code,
+  );
+  expect(end).toBe('STORE_NOT_OURS');
 });

@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import { logToStderr } from './api/log.ts';
 import type { CliContext, Desk } from './cli/context.ts';
 import type { Config } from './config.ts';
 import { askStore } from './questions/ask-store.ts';
@@ -9,6 +10,7 @@ import { isServerAddress, readAddress } from './store/neo4j/address.ts';
 import { makeFolderOf } from './store/sqlite/folder.ts';
 import { openSqliteStore } from './store/sqlite/open.ts';
 import { claimServing } from './store/sqlite/serve-lock.ts';
+import { watchedClock } from './store/watched-clock.ts';
 
 /** The world as it is: the system's clock, and its source of randomness, read in stretches since a call costs as much as a hundred ids. */
 export function systemWorld(): World {
@@ -30,7 +32,10 @@ export async function openDesk(
   config: Config,
   options: { readonly create?: boolean } = {},
 ): Promise<Desk> {
-  const store = checkedGraphStore(await openStore(name, config, options.create === true));
+  const engine = await openStore(name, config, options.create === true);
+  const store = checkedGraphStore(
+    watchedClock(engine, behind => logToStderr({ level: 'warn', event: 'clock-behind', ...behind })),
+  );
   return { store, questions: askStore(store) };
 }
 

@@ -133,7 +133,10 @@ class Transfer {
     const [added, remove] = [await this.#added(rows), removed.map(id => ({ id }))];
     const batch = await prepareChanges(
       this.#store,
-      { rows, added, remove, changeSet, checkpoint: markAfter(number), after: this.#before.written },
+      {
+        ...{ rows, added, remove, changeSet, keepsMoment: true },
+        ...{ checkpoint: markAfter(number), after: this.#before.written },
+      },
       this.#before,
     );
     const written = this.#store.write(batch).then(receipt => {

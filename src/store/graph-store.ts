@@ -156,7 +156,8 @@ export interface GraphStore {
   checkpointsAfter(after: string | undefined, limit: number): Promise<readonly NamedCheckpoint[]>;
 
   /**
-   * Writes a batch whole or not at all, as one change set, and resolves when it is safe on disk. A batch that puts and
+   * Writes a batch whole or not at all, as one change set, and resolves when it is safe on disk. Its moment is no earlier
+   * than that of the change set before, whatever the clock of who writes: it is the same then. A batch that puts and
    * removes nothing makes no change set (its checkpoint is still kept) and answers the last number.
    * @throws NOT_FOUND if a row or window names what is neither in the store nor in the batch, if an origin names what never
    *   was in it, or if what is removed is not there; REVISION_MOVED if the version of a row is not the one that was seen;
@@ -398,6 +399,8 @@ export interface WriteBatch {
   /** What the engine counts beforehand is made anew from what it counts; words to find by are those of this program's fold. */
   readonly recount?: boolean;
   readonly checkpoint?: NamedCheckpoint;
+  /** The moment of the change set stays as it is: it was written elsewhere. */
+  readonly keepsMoment?: boolean;
   /** What must be written before: the engine may make ready what is to be written, and writes nothing if it fails. */
   readonly after?: Promise<unknown>;
 }

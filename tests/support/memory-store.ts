@@ -247,7 +247,7 @@ class MemoryStore implements port.GraphStore {
       invariant(isNew !== true || !this.#versions.has(row.id), `${row.id} is said to be new, and is there`);
     }
     if (given.put.length + remove.length > 0) {
-      const number = this.#begin(given.changeSet);
+      const number = this.#begin(given);
       this.#put(number, given.put);
       for (const { id } of remove) this.#remove(number, id);
     }
@@ -306,8 +306,11 @@ class MemoryStore implements port.GraphStore {
     throw new PlatestemmaError('REVISION_MOVED', `"${id}" has another version than that of change set ${seen}`);
   }
 
-  #begin({ moment, who, why, batch }: Omit<port.ChangeSet, 'number'>): number {
+  #begin({ changeSet, keepsMoment }: Pick<port.WriteBatch, 'changeSet' | 'keepsMoment'>): number {
+    const { who, why, batch } = changeSet;
     const number = this.#changeSets.length + 1;
+    const last = this.#changeSets.at(-1)?.moment ?? '';
+    const moment = keepsMoment !== true && last > changeSet.moment ? last : changeSet.moment;
     this.#changeSets.push({ number, moment, who, why, ...(batch === undefined ? {} : { batch }) });
     return number;
   }

@@ -10,11 +10,12 @@ export const writeCypher = {
 MATCH (s:Store {application: 'platestemma'})
 SET s.token = $token`,
 
-  /** How far the store has come; the number that a change set with this token has, or the change made nothing but was made. */
+  /** How far the store has come, and its last moment; the number that a change set with this token has, or the change made nothing but was made. */
   state: `
 MATCH (s:Store {application: 'platestemma'})
 OPTIONAL MATCH (c:ChangeSet {token: $token})
-RETURN s.changeSet, s.number, s.texts, s.tally, s.tallies, s.tallyRows, c.number, $token IN s.tokens`,
+OPTIONAL MATCH (l:ChangeSet {number: s.changeSet})
+RETURN s.changeSet, l.moment, s.number, s.texts, s.tally, s.tallies, s.tallyRows, c.number, $token IN s.tokens`,
 
   /** Which of some ids are there. */
   present: `

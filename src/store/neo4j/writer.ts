@@ -31,6 +31,7 @@ interface State extends WindowState {
 
 type StateRow = [
   changeSet: number,
+  moment: string | null,
   number: number,
   texts: number[],
   tally: number,
@@ -75,12 +76,12 @@ export class Writer {
       run(writeCypher.lock, { token }),
       run<StateRow>(writeCypher.state, { token }),
     ]);
-    const [changeSet, number, texts, tally, tallies, tallyRows, made, isMade] = found!;
+    const [changeSet, moment, number, texts, tally, tallies, tallyRows, made, isMade] = found!;
     if (made !== null) return made;
     if (isMade) return changeSet;
     const state: State = { changeSet, number, texts, tally, tallies, tallyRows };
     const known = await checkNames(run, batch);
-    const making = isEmpty(batch) ? [] : putRows(run, batch, known, state, token);
+    const making = isEmpty(batch) ? [] : putRows(run, notBefore(batch, moment), known, state, token);
     making.push(...putRest(run, batch, state));
     // All are waited for together: one that fails fails those after it too, and each is heard.
     await Promise.all([...making, this.#finish(run, batch, known, state, token)]);
@@ -111,6 +112,13 @@ interface Known {
   readonly before: Before;
   /** Numbers of the rows that were taken out and are put again, by id. */
   readonly gone: ReadonlyMap<string, number>;
+}
+
+/** The batch with a moment no earlier than the last. */
+function notBefore(batch: WrittenBatch, last: string | null): WrittenBatch {
+  const { changeSet, keepsMoment } = batch;
+  if (keepsMoment || last === null || last <= changeSet.moment) return batch;
+  return { ...batch, changeSet: { ...changeSet, moment: last } };
 }
 
 /**

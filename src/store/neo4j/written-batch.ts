@@ -14,6 +14,7 @@ import { wordsText } from './search-words.ts';
 /** A batch on its way to the server: nothing in it is shared with who gave it. */
 export interface WrittenBatch {
   readonly changeSet: { readonly moment: string; readonly who: string; readonly why: string; readonly batch?: string };
+  readonly keepsMoment: boolean;
   readonly put: readonly WrittenRow[];
   readonly remove: readonly string[];
   /** Versions that rows of the batch are made from. */
@@ -44,6 +45,7 @@ export function writtenBatch(batch: WriteBatch): WrittenBatch {
   const { checkpoint } = batch;
   return {
     changeSet: { moment, who, why, ...(run === undefined ? {} : { batch: run }) },
+    keepsMoment: batch.keepsMoment === true,
     put: batch.put.map(writtenRow),
     remove: (batch.remove ?? []).map(({ id }) => id),
     seen: seenVersions(batch),

@@ -282,6 +282,7 @@ function writtenBatch(batch: port.WriteBatch): WrittenBatch {
   const { moment, who, why, batch: run } = batch.changeSet;
   return {
     changeSet: [moment, who, why, run ?? null],
+    keepsMoment: batch.keepsMoment === true,
     put: batch.put.map(encodeRow),
     remove: (batch.remove ?? []).map(({ id }) => id),
     seen: seenVersions(batch),

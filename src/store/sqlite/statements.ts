@@ -46,6 +46,7 @@ export const sql = {
     'SELECT o.key, o.source, n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE (o.key, o.source) >= (?, ?) ORDER BY o.key, o.source LIMIT ?',
   putOrigin: 'INSERT OR REPLACE INTO origin (key, source, node, digest) VALUES (?, ?, ?, ?)',
   insertChangeSet: 'INSERT INTO change_set (moment, who, why, batch) VALUES (?, ?, ?, ?)',
+  lastMoment: 'SELECT moment FROM change_set WHERE number = (SELECT max(number) FROM change_set)',
   changeSet: 'SELECT number, moment, who, why, batch FROM change_set WHERE number = ?',
   lastChangeSet: 'SELECT ifnull(max(number), 0) FROM change_set',
   insertWritten: 'INSERT INTO written (change_set, first, last) VALUES (?, ?, ?)',

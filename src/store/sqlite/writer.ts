@@ -19,6 +19,7 @@ import { WindowWriter } from './window-writer.ts';
 /** A batch as it crosses to the writer: arrays, links as ids. */
 export interface WrittenBatch {
   readonly changeSet: readonly [moment: string, who: string, why: string, batch: string | null];
+  readonly keepsMoment: boolean;
   readonly put: readonly WrittenRow[];
   readonly remove: readonly string[];
   /** Versions that rows of the batch are made from. */
@@ -107,8 +108,10 @@ export class Writer {
     }
   }
 
-  #put({ changeSet, put, remove }: WrittenBatch): number {
-    const number = Number(this.prepared.of(sql.insertChangeSet).run(...changeSet).lastInsertRowid);
+  #put({ changeSet: [given, ...about], keepsMoment, put, remove }: WrittenBatch): number {
+    const last = keepsMoment ? undefined : this.prepared.first<[string]>(sql.lastMoment)?.[0];
+    const moment = last !== undefined && last > given ? last : given;
+    const number = Number(this.prepared.of(sql.insertChangeSet).run(moment, ...about).lastInsertRowid);
     const fresh = put.map(row => this.#nodeFor(row));
     const added = new Map<number, number>();
     const count = (kind: number, rows: number) => added.set(kind, (added.get(kind) ?? 0) + rows);

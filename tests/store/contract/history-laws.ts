@@ -28,6 +28,20 @@ export const historyLaws: readonly Law[] = [
     },
   },
   {
+    says: 'moments do not go back, whatever the clock of who writes; one that was written elsewhere stays as it is',
+    check: async store => {
+      const at = (moment: string, more = {}) => batchOf([plate('a')], { changeSet: { ...changeSet, moment }, ...more });
+      const [early, late] = ['2026-01-02T03:04:05.678Z', '2026-05-06T07:08:09.123Z'];
+      await store.write(at(late));
+      await store.write(at(early));
+      await store.write(at(early, { keepsMoment: true }));
+      await store.write(at('2026-01-02T03:04:05.679Z'));
+      const written = await store.changeSets([1, 2, 3, 4]);
+      expect(written.map(set => set?.moment)).toEqual([late, late, early, '2026-01-02T03:04:05.679Z']);
+      expect((await store.changesAfter(1, 1))[0]?.changeSet).toEqual({ number: 2, ...changeSet });
+    },
+  },
+  {
     says: 'a batch that puts nothing makes no change set and answers the last number, but keeps the rest',
     check: async store => {
       const checkpoint = { intake: 'shelf.xml', records: 3, report: {} };

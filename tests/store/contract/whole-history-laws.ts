@@ -4,7 +4,7 @@ import type { AwaitedLink, GraphStore } from '../../../src/store/graph-store.ts'
 import { batchOf, copying, edition, plate, work } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
-const changeSet = { moment: '2026-05-06T07:08:09.123Z', who: 'Anna', why: 'a better reading', batch: 'run-7' };
+const changeSet = { moment: '2026-02-06T07:08:09.123Z', who: 'Anna', why: 'a better reading', batch: 'run-7' };
 const claim = copying('a', 'plate-of-b', 'plate-of-a');
 const withdrawn = copying('a', 'plate-of-b', 'plate-of-a', { standing: 'WITHDRAWN' });
 

@@ -35,6 +35,7 @@ test('a full disk is STORE_FULL and may be tried again; the batch is taken back'
       arrived: [],
       recount: false,
       checkpoint: null,
+      keepsMoment: false,
     }),
   );
   expect(error).toMatchObject({ code: 'STORE_FULL', message: expect.stringContaining('graph.store') });

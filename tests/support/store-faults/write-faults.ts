@@ -15,6 +15,7 @@ export const writeFaults: readonly Fault[] = [
         (await s.changeSets(numbers)).map((set, i) => set ?? { number: numbers[i]!, moment: '', who: '', why: '' }),
     }),
   },
+  { fault: 'moments are as they are given', spoil: s => changed(s, batch => ({ ...batch, keepsMoment: true })) },
   {
     fault: 'a batch that puts nothing is left out',
     spoil: s => ({

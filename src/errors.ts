@@ -37,9 +37,17 @@ export interface SourcePlace {
   readonly field?: string;
 }
 
+/** Of REVISION_MOVED: the row as it was seen and as it is, and names of the fields that differ. */
+export interface Moved {
+  readonly seen: unknown;
+  readonly now: unknown;
+  readonly fields: readonly string[];
+}
+
 export interface ErrorDetails {
   readonly cause?: unknown;
   readonly place?: SourcePlace;
+  readonly moved?: Moved;
   /** True if the same call may succeed when made again unchanged. */
   readonly retriable?: boolean;
 }
@@ -48,6 +56,7 @@ export interface ErrorDetails {
 export class PlatestemmaError extends Error {
   readonly code: ErrorCode;
   readonly place: SourcePlace | undefined;
+  readonly moved: Moved | undefined;
   readonly retriable: boolean;
 
   constructor(code: ErrorCode, message: string, details: ErrorDetails = {}) {
@@ -55,6 +64,7 @@ export class PlatestemmaError extends Error {
     this.name = 'PlatestemmaError';
     this.code = code;
     this.place = details.place;
+    this.moved = details.moved;
     this.retriable = details.retriable ?? false;
   }
 }

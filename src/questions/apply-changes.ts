@@ -35,9 +35,34 @@ export function underwayOf(rows: readonly AnyRow[], written: Promise<unknown>): 
   };
 }
 
-/** The one way in: adds what is derived from the rows (order, tokens, windows of editions) and writes all in one change set. */
+/**
+ * The one way in: adds what is derived from the rows (order, tokens, windows of editions) and writes all in one change set.
+ * If another process wrote meanwhile, the windows are worked out again from what both wrote.
+ */
 export async function applyChanges(store: GraphStore, proposed: ProposedChanges): Promise<WriteReceipt> {
-  return store.write(await prepareChanges(store, proposed));
+  const last = await store.lastChangeSet();
+  const batch = await prepareChanges(store, proposed);
+  const receipt = await store.write(batch);
+  const editions = (batch.windows ?? []).map(({ edition }) => edition);
+  if (receipt.changeSet > last + 1 && editions.length > 0) await windowsAgain(store, editions, batch);
+  return receipt;
+}
+
+/** Writes the windows of some editions as they are now, until nothing was written while they were worked out. */
+export async function windowsAgain(
+  store: GraphStore,
+  ids: readonly string[],
+  { changeSet }: Pick<WriteBatch, 'changeSet'>,
+): Promise<void> {
+  for (;;) {
+    const last = await store.lastChangeSet();
+    const rows = (await store.rows(ids)).flatMap(row => (row?.kind === 'Edition' ? [row] : []));
+    const conventions = await conventionsInForce(store);
+    const change = { rows, added: new Set<string>(), removed: new Set<string>() };
+    const windows = await touchedWindows(store, change, conventions, nothingUnderway);
+    const receipt = await store.write({ changeSet, put: [], windows });
+    if (receipt.changeSet === last) return;
+  }
 }
 
 /** What `applyChanges` writes. It waits for a change underway only where what is derived may rest on it. */

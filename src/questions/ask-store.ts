@@ -1,5 +1,6 @@
 import type { GraphStore } from '../store/graph-store.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
+import { differences } from './differences.ts';
 import { changes, history } from './history.ts';
 import type { Questions } from './questions.ts';
 import { reach } from './reach.ts';
@@ -19,6 +20,7 @@ export function askStore(store: GraphStore): Questions {
     citation: async asked => (await import('./citation.ts')).citation(store, asked),
     history: (id, page) => history(store, id, page),
     changes: page => changes(store, page),
+    differences: asked => differences(store, asked),
     conventions: async () => (await conventionsInForce(store)).all,
   };
 }

@@ -7,18 +7,35 @@ import type { Change } from './questions.ts';
 
 /** Who changed a record or claim, when, why and how; oldest first, by change set. Empty for an id that is not there. */
 export async function history(store: GraphStore, id: string, page: PageAsked<number>): Promise<Page<Change, number>> {
-  const versions = await store.versions(id);
-  const from = versions.findIndex(version => version.since > (page.after ?? 0));
-  const asked = from < 0 ? [] : versions.slice(from, from + page.first);
-  const sets = await store.changeSets(asked.map(version => version.since));
+  const events = eventsOf(await store.versions(id));
+  const from = events.findIndex(event => event.number > (page.after ?? 0));
+  const asked = from < 0 ? [] : events.slice(from, from + page.first);
+  const sets = await store.changeSets(asked.map(event => event.number));
   return {
-    items: asked.map((version, i) => {
+    items: asked.map(({ number, ...change }, i) => {
       const changeSet = sets[i];
-      invariant(changeSet, `change set ${version.since} of ${id} is in the store`);
-      return { item: change(versions[from + i - 1], version, changeSet), position: version.since };
+      invariant(changeSet, `change set ${number} of ${id} is in the store`);
+      return { item: { changeSet, ...change }, position: number };
     }),
-    more: from >= 0 && from + page.first < versions.length,
+    more: from >= 0 && from + page.first < events.length,
   };
+}
+
+type Event = Omit<Change, 'changeSet'> & { readonly number: number };
+
+/** What happened to a row, from its versions, oldest first. */
+function eventsOf(versions: readonly Stamped<AnyRow>[]): readonly Event[] {
+  return versions.flatMap((version, i): Event[] => {
+    const before = versions[i - 1];
+    const put: Event = { number: version.since, ...whatIsNew(before, version) };
+    const isGone = version.until !== undefined && version.until !== versions[i + 1]?.since;
+    return isGone ? [put, { number: version.until, what: 'REMOVED', fields: [] }] : [put];
+  });
+}
+
+function whatIsNew(before: Stamped<AnyRow> | undefined, after: Stamped<AnyRow>): Omit<Change, 'changeSet'> {
+  if (before === undefined) return { what: 'ADDED', fields: [] };
+  return { what: before.until === after.since ? 'EDITED' : 'RESTORED', fields: differingFields(before, after) };
 }
 
 /** Change sets after a number, oldest first. */
@@ -31,11 +48,6 @@ export async function changes(store: GraphStore, page: PageAsked<number>): Promi
     items: sets.filter(set => set !== undefined).map(set => ({ item: set, position: set.number })),
     more: after + page.first < last,
   };
-}
-
-function change(before: Stamped<AnyRow> | undefined, after: Stamped<AnyRow>, changeSet: ChangeSet): Change {
-  if (before === undefined) return { changeSet, what: 'ADDED', fields: [] };
-  return { changeSet, what: 'EDITED', fields: differingFields(before, after) };
 }
 
 /** Fields whose values differ, by name; the stamps are no fields. */

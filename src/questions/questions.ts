@@ -38,6 +38,11 @@ export interface Questions {
   history(id: string, page: PageAsked<number>): Promise<Page<Change, number>>;
   /** Change sets after a number, oldest first. */
   changes(page: PageAsked<number>): Promise<Page<ChangeSet, number>>;
+  /**
+   * What is otherwise after a change set than after an earlier one, by id: what was changed and changed back is not.
+   * @throws INPUT_INVALID if `to` comes before `from`; QUERY_TOO_COSTLY if more was written between them than can be compared
+   */
+  differences(asked: DifferencesAsked): Promise<Page<Difference, string>>;
   /** Conventions in force, by key: the defaults, and those of the store in their place. */
   conventions(): Promise<readonly ConventionInForce[]>;
 }
@@ -193,10 +198,36 @@ export interface Citations {
   readonly locale: string | undefined;
 }
 
-/** One version of a record or claim: what it was from a change set on. */
+/** What a change set did to a record or claim. */
 export interface Change {
   readonly changeSet: ChangeSet;
-  readonly what: 'ADDED' | 'EDITED';
-  /** Names of the fields that differ from the version before, with both values; absent for ADDED. */
-  readonly fields: readonly { readonly name: string; readonly before: unknown; readonly after: unknown }[];
+  /** REMOVED: it was not there from then on; RESTORED: it was there again. */
+  readonly what: 'ADDED' | 'EDITED' | 'REMOVED' | 'RESTORED';
+  /** Names of the fields that differ from the version before, with both values; none for ADDED and REMOVED. */
+  readonly fields: readonly FieldChange[];
+}
+
+export interface FieldChange {
+  readonly name: string;
+  readonly before: unknown;
+  readonly after: unknown;
+}
+
+/** `to` is the last change set if absent. */
+export interface DifferencesAsked {
+  readonly from: number;
+  readonly to?: number;
+  readonly page: PageAsked<string>;
+}
+
+/** How a record or claim differs between two change sets. */
+export interface Difference {
+  readonly id: string;
+  /** It was there after only one of the two, or after both with other fields. */
+  readonly what: 'ADDED' | 'EDITED' | 'REMOVED';
+  /** As it was after the one and after the other. */
+  readonly before: AnyRow | undefined;
+  readonly after: AnyRow | undefined;
+  /** For EDITED. */
+  readonly fields: readonly FieldChange[];
 }

@@ -45,6 +45,16 @@ export const queryResolvers = {
     const asked = pageAsked(args, list, isNumber);
     return connection(isId(args.of) ? await questions.history(args.of, asked) : { items: [], more: false }, list);
   },
+  differences: async (
+    _root: unknown,
+    args: PageArgs & { from: number; to?: number | null },
+    { questions }: ApiContext,
+  ) => {
+    const list = listDigest('differences', { from: args.from, to: args.to ?? null });
+    const { from, to } = given(args);
+    const asked = { from, ...(to === undefined ? {} : { to }), page: pageAsked(args, list, isText) };
+    return connection(await questions.differences(asked), list);
+  },
   changes: async (
     _root: unknown,
     args: { after?: number | null; first?: number | null },

@@ -3,6 +3,7 @@ import { logToStderr } from './api/log.ts';
 import type { CliContext, Desk } from './cli/context.ts';
 import type { Config } from './config.ts';
 import { askStore } from './questions/ask-store.ts';
+import { commandStore } from './questions/command-store.ts';
 import type { World } from './questions/ports.ts';
 import { checkedGraphStore } from './store/checked-graph-store.ts';
 import type { GraphStore } from './store/graph-store.ts';
@@ -31,12 +32,13 @@ export async function openDesk(
   name: string,
   config: Config,
   options: { readonly create?: boolean } = {},
+  world = systemWorld(),
 ): Promise<Desk> {
   const engine = await openStore(name, config, options.create === true);
   const store = checkedGraphStore(
     watchedClock(engine, behind => logToStderr({ level: 'warn', event: 'clock-behind', ...behind })),
   );
-  return { store, questions: askStore(store) };
+  return { store, questions: askStore(store), commands: commandStore(store, world) };
 }
 
 async function openStore(name: string, config: Config, create: boolean): Promise<GraphStore> {
@@ -59,16 +61,18 @@ async function claim(name: string): Promise<() => void> {
 
 /** What the command line needs of the world. */
 export function composeCli(config: Config, stopped: () => Promise<void>): CliContext {
+  const world = systemWorld();
   return {
     process,
-    world: systemWorld(),
+    world,
+    who: config.who,
     claimServing: name => claim(name ?? config.store),
     storePath: (name = config.store) => (isServerAddress(name) ? readAddress(name).server : name),
-    openDesk: (name, options) => openDesk(name ?? config.store, config, options),
+    openDesk: (name, options) => openDesk(name ?? config.store, config, options, world),
     serve: async (desk, options) => {
       // Loaded by who serves alone: it is a third of the program.
       const [{ createApi }, { serve }] = await Promise.all([import('./api/create-api.ts'), import('./api/serve.ts')]);
-      return serve(createApi({ ...desk, limits: { time: config.questionLimit } }), options);
+      return serve(createApi({ ...desk, who: config.who, limits: { time: config.questionLimit } }), options);
     },
     partial: () => {
       process.exitCode = 1;

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { homedir } from 'node:os';
+import { homedir, userInfo } from 'node:os';
 import { join, resolve } from 'node:path';
 import { PlatestemmaError } from './errors.ts';
 
@@ -16,13 +16,15 @@ export interface Config {
    *   then; INPUT_INVALID if it is set twice. The message never holds the password
    */
   readonly storePassword?: string | undefined;
+  /** Who changes what nobody else is named for: as the system knows the user, if it is not set. */
+  readonly who: string;
   /** Longest time a question may take, in milliseconds. */
   readonly questionLimit: number;
 }
 
 /**
  * From the environment: PLATESTEMMA_STORE, PLATESTEMMA_STORE_PASSWORD_FILE or PLATESTEMMA_STORE_PASSWORD,
- * PLATESTEMMA_QUESTION_LIMIT (milliseconds).
+ * PLATESTEMMA_WHO, PLATESTEMMA_QUESTION_LIMIT (milliseconds).
  */
 export function readConfig(env: Environment): Config {
   const limit = Number(env['PLATESTEMMA_QUESTION_LIMIT'] ?? 10_000);
@@ -32,8 +34,18 @@ export function readConfig(env: Environment): Config {
     get storePassword() {
       return storePassword(env);
     },
+    who: env['PLATESTEMMA_WHO'] ?? userName(),
     questionLimit: Number.isFinite(limit) && limit > 0 ? limit : 10_000,
   });
+}
+
+function userName(): string {
+  try {
+    return userInfo().username;
+  } catch {
+    // A user of whom the system knows no more than a number.
+    return 'a user without a name';
+  }
 }
 
 function storeOf(env: Environment): string {

@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { graphFileSchema } from './domain/model/graph-file-schema.ts';
 import { kindsSdl } from './domain/model/sdl.ts';
+import { commandsSdl } from './domain/model/sdl-commands.ts';
 import { historySchema } from './intake/graph/history-schema.ts';
 import { mappingSchema } from './intake/table/mapping-schema.ts';
 import { addedText, schemaText } from './store/sqlite/schema-text.ts';
@@ -15,6 +16,7 @@ interface GeneratedFile {
 
 const files: readonly GeneratedFile[] = [
   { path: 'schema/graphql/kinds.graphql', text: kindsSdl },
+  { path: 'schema/graphql/commands-of-kinds.graphql', text: commandsSdl },
   { path: 'schema/sqlite/0001-graph.sql', text: schemaText },
   { path: 'schema/sqlite/0003-kinds.sql', text: () => addedText(3) },
   { path: 'schema/graph-file.schema.json', text: () => `${JSON.stringify(graphFileSchema(), null, 2)}\n` },

@@ -1,6 +1,8 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { GraphQLSchema } from 'graphql';
 import { createYoga } from 'graphql-yoga';
+import type { Commands } from '../questions/commands.ts';
+import { noCommands } from '../questions/no-commands.ts';
 import type { Questions } from '../questions/questions.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import type { ApiContext } from './context.ts';
@@ -22,6 +24,10 @@ import { makeSchema } from './schema.ts';
 export interface ApiOptions {
   readonly questions: Questions;
   readonly store: GraphStore;
+  /** Absent: nothing can be written. */
+  readonly commands?: Commands;
+  /** Who changes what nobody else is named for. */
+  readonly who?: string;
   readonly log?: Log;
   readonly limits?: Partial<Limits>;
 }
@@ -34,14 +40,19 @@ export interface Api {
 }
 
 /** GraphQL over HTTP at /graphql (GraphiQL in a browser), drawings under /draw, /health and /ready. */
-export function createApi({ questions, store, log = logToStderr, limits: given }: ApiOptions): Api {
+export function createApi({ questions, store, log = logToStderr, limits: given, ...options }: ApiOptions): Api {
   const schema = makeSchema();
   const limits = { ...defaultLimits, ...given };
+  const { commands = noCommands, who = 'somebody' } = options;
   const turns = new Turns(limits);
   const yoga = createYoga<object, ApiContext>({
     schema,
     graphqlEndpoint: endpoint,
-    context: () => ({ questions, store, loaders: makeLoaders(store, questions), ending: new AbortController() }),
+    context: () => ({
+      ...{ questions, commands, store, who },
+      loaders: makeLoaders(store, questions),
+      ending: new AbortController(),
+    }),
     cors: false,
     graphiql: false,
     landingPage: false,

@@ -8,6 +8,7 @@ import { kindEnumValue } from '../domain/model/sdl-names.ts';
 import { descentResolvers } from './resolvers/descent-resolvers.ts';
 import { kindResolvers } from './resolvers/kind-resolvers.ts';
 import { lineageResolvers } from './resolvers/lineage-resolvers.ts';
+import { mutationResolvers, problemResolvers } from './resolvers/mutation-resolvers.ts';
 import { answerResolvers, queryResolvers } from './resolvers/query-resolvers.ts';
 import { reachResolvers } from './resolvers/reach-resolvers.ts';
 import { scalars } from './scalars/scalars.ts';
@@ -27,7 +28,9 @@ export function makeSchema(): GraphQLSchema {
       ...reachResolvers,
       ...lineageResolvers,
       ...descentResolvers,
+      ...problemResolvers,
       Query: queryResolvers,
+      Mutation: mutationResolvers,
       RecordKind: Object.fromEntries(recordKindNames.map(kind => [kindEnumValue(kind), kind])),
       ClaimKind: Object.fromEntries(claimKindNames.map(kind => [kindEnumValue(kind), kind])),
       DayBounds: {

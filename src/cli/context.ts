@@ -1,4 +1,5 @@
 import type { CommandContext } from '@stricli/core';
+import type { Commands } from '../questions/commands.ts';
 import type { World } from '../questions/ports.ts';
 import type { Questions } from '../questions/questions.ts';
 import type { GraphStore } from '../store/graph-store.ts';
@@ -7,6 +8,7 @@ import type { GraphStore } from '../store/graph-store.ts';
 export interface Desk {
   readonly store: GraphStore;
   readonly questions: Questions;
+  readonly commands: Commands;
 }
 
 export interface Served {
@@ -22,6 +24,8 @@ export interface CliContext extends CommandContext {
     readonly stdin: AsyncIterable<Uint8Array>;
   };
   readonly world: World;
+  /** Who changes what nobody else is named for. */
+  readonly who: string;
   /** Opens a store, making the file if it is not there and `create` is set. */
   openDesk(file: string | undefined, options?: { readonly create?: boolean }): Promise<Desk>;
   serve(desk: Desk, options: { readonly host: string; readonly port: number }): Promise<Served>;

@@ -50,39 +50,36 @@ async function undoOne(store: GraphStore, world: World, number: number, signed: 
 }
 
 /**
- * What makes the rows of a change set as they were before it; nothing for those that are so already.
+ * What makes the rows of a change set as they were before it; nothing for those that are so already. What came later and was
+ * undone itself is no change.
  * @throws REVISION_MOVED
  */
 async function inverse(store: GraphStore, { changeSet: { number }, put, removed }: WrittenChange): Promise<RowChanges> {
   const ids = [...put.map(({ id }) => id), ...removed];
   const [before, now] = await Promise.all([store.rows(ids, { asOf: number - 1 }), store.rows(ids)]);
-  const different = ids.map((id, i) => ({ id, before: before[i], now: now[i] })).filter(isDifferent);
-  // What the change set removed is not there, unless somebody put it since.
-  const isMoved = (row: RowThenAndNow) => row.now !== undefined && row.now.since !== number;
-  const isGone = ({ id, now: row }: RowThenAndNow) => row === undefined && !removed.includes(id);
-  const moved = different.filter(row => isMoved(row) || isGone(row));
+  const rows = ids.map((id, i) => ({ id, before: before[i], after: put[i], now: now[i] }));
+  const different = rows.filter(row => !isSame(row.before, row.now));
+  const moved = different.filter(row => !isSame(row.after, row.now));
   if (moved.length > 0) throw movedSince(number, moved);
   return {
     changed: different.flatMap(({ before: row, now: current }) => {
       if (row === undefined) return [];
       return [{ row: withFields(row, {}), ...(current === undefined ? {} : { since: current.since }) }];
     }),
-    removed: different.flatMap(({ id, before: row }) => (row === undefined ? [{ id, seen: number }] : [])),
+    removed: different.flatMap(({ id, before: row, now: current }) =>
+      row === undefined && current !== undefined ? [{ id, seen: current.since }] : [],
+    ),
   };
 }
 
-interface RowThenAndNow {
-  readonly id: string;
-  readonly before: Stamped<AnyRow> | undefined;
-  readonly now: Stamped<AnyRow> | undefined;
+type Version = Stamped<AnyRow> | undefined;
+
+function isSame(one: Version, other: Version): boolean {
+  if (one === undefined || other === undefined) return one === other;
+  return differingFields(one, other).length === 0;
 }
 
-function isDifferent({ before, now }: RowThenAndNow): boolean {
-  if (before === undefined || now === undefined) return before !== now;
-  return differingFields(before, now).length > 0;
-}
-
-function movedSince(number: number, moved: readonly RowThenAndNow[]): PlatestemmaError {
+function movedSince(number: number, moved: readonly { readonly id: string }[]): PlatestemmaError {
   const named = moved.slice(0, 3).map(({ id }) => id);
   const more = moved.length > 3 ? ` and ${moved.length - 3} more` : '';
   return new PlatestemmaError(

@@ -1,6 +1,7 @@
 import { type Api, type ApiOptions, createApi } from '../../src/api/create-api.ts';
 import { takeDemo } from '../../src/cli/demo.ts';
 import { askStore } from '../../src/questions/ask-store.ts';
+import { commandStore } from '../../src/questions/command-store.ts';
 import type { Questions } from '../../src/questions/questions.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { engines } from '../support/demo-store.ts';
@@ -25,12 +26,16 @@ export interface DemoApi {
 /** The API over the demo world, on the first engine of this run of tests, with every call of the store written down. */
 export async function demoApi(options: Partial<ApiOptions> = {}): Promise<DemoApi> {
   const engine = await engines[enginesOfRun[0]!]();
-  await takeDemo({ world: testWorld() }, { store: engine, questions: askStore(engine) });
+  await takeDemo(
+    { world: testWorld() },
+    { store: engine, questions: askStore(engine), commands: commandStore(engine, testWorld()) },
+  );
   const calls: StoreCall[] = [];
   const logged: Readonly<Record<string, unknown>>[] = [];
   const store = recording(engine, calls);
   const questions = askStore(store);
-  const api = createApi({ store, questions, log: event => logged.push(event), ...options });
+  const commands = commandStore(store, testWorld(7));
+  const api = createApi({ store, questions, commands, who: 'a tester', log: event => logged.push(event), ...options });
   return { api, store, questions, calls, logged };
 }
 

@@ -43,7 +43,7 @@ try {
 async function measured(editions: number): Promise<Record<string, unknown>> {
   const file = join(folder, `${editions}.store`);
   await syntheticStore(file, editions);
-  const { store } = await openDesk(file, { store: file, questionLimit: 10_000 });
+  const { store } = await openDesk(file, { store: file, who: 'a bench', questionLimit: 10_000 });
   const families = editions / 100;
   await writeSyntheticFamilies(store, families);
   const kept = remembering(store);

@@ -58,7 +58,7 @@ try {
     const file = await storeOf(editions);
     const server = await startServer(file);
     const client = graphqlClient(server.url);
-    const { store, questions } = await openDesk(file, { store: file, questionLimit: 10_000 });
+    const { store, questions } = await openDesk(file, { store: file, who: 'a bench', questionLimit: 10_000 });
     closing.push(
       () => client.close(),
       () => store.close(),

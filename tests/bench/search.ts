@@ -21,7 +21,11 @@ const folder = mkdtempSync(join(tmpdir(), 'platestemma-bench-'));
 const file = process.argv[3] ?? join(folder, 'graph.store');
 
 const isThere = existsSync(file);
-const { store, questions } = await openDesk(file, { store: file, questionLimit: 60_000 }, { create: !isThere });
+const { store, questions } = await openDesk(
+  file,
+  { store: file, who: 'a bench', questionLimit: 60_000 },
+  { create: !isThere },
+);
 try {
   if (!isThere) await writeSyntheticEditions(store, editionsWithPlates(editions));
   const kinds = Object.entries(searchKinds(editions)).map(

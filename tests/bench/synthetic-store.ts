@@ -3,7 +3,7 @@ import { syntheticEditions, writeSyntheticEditions } from '../support/synthetic-
 
 /** Makes a store with synthetic editions. */
 export async function syntheticStore(file: string, editions: number): Promise<void> {
-  const { store } = await openDesk(file, { store: file, questionLimit: 60_000 }, { create: true });
+  const { store } = await openDesk(file, { store: file, who: 'a bench', questionLimit: 60_000 }, { create: true });
   await writeSyntheticEditions(store, syntheticEditions(editions));
   await store.close();
 }

@@ -14,9 +14,14 @@ export function errorTeller(log: Log): (error: unknown) => GraphQLError {
   return error => {
     const cause = original(error);
     if (cause instanceof PlatestemmaError && cause.code !== 'BROKEN_PROMISE') {
-      const { code, place, retriable } = cause;
+      const { code, place, moved, retriable } = cause;
       if (troubles.has(code)) log({ level: 'error', event: 'store-trouble', code });
-      const extensions = { code, ...(place === undefined ? {} : { place }), ...(retriable ? { retriable } : {}) };
+      const extensions = {
+        code,
+        ...(place === undefined ? {} : { place }),
+        ...(moved === undefined ? {} : { moved }),
+        ...(retriable ? { retriable } : {}),
+      };
       return told(cause.message, error, { ...extensions, ...httpOf(code, error) });
     }
     if (cause instanceof GraphQLError) return cause;

@@ -3,7 +3,7 @@ import { type KindName, type RecordKindName, recordKindNames, recordKinds } from
 
 /** GraphQL type of a field as it stands in an object type, with list and non-null marks. */
 export function sdlTypeOf(field: Field | ItemField): string {
-  const named = namedTypeOf(field);
+  const named = sdlNamedType(field);
   if (field.type === 'items' || ('many' in field && field.many === true)) return `[${named}!]!`;
   // A linked record may be out of the reader's sight, and null is a value of JSON: neither is promised.
   const promised = field.required === true && field.type !== 'record' && field.type !== 'json';
@@ -38,7 +38,8 @@ function isPicture(kind: string): boolean {
   return declaration !== undefined && 'picture' in declaration;
 }
 
-function namedTypeOf(field: Field | ItemField): string {
+/** GraphQL type of a field without list and non-null marks. */
+export function sdlNamedType(field: Field | ItemField): string {
   switch (field.type) {
     case 'text':
       return 'String';

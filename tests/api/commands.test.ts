@@ -1,0 +1,286 @@
+import { type GraphQLOutputType, getNamedType, isObjectType } from 'graphql';
+import { describe, expect, test } from 'vitest';
+import { type Api, createApi } from '../../src/api/create-api.ts';
+import { makeSchema } from '../../src/api/schema.ts';
+import { claimKindNames, isRecordKind, type KindName, recordKindNames } from '../../src/domain/model/kinds.ts';
+import type { AnyRow } from '../../src/domain/model/row.ts';
+import { rowField } from '../../src/domain/model/sdl-commands.ts';
+import { askStore } from '../../src/questions/ask-store.ts';
+import { commandStore } from '../../src/questions/command-store.ts';
+import { checkedGraphStore } from '../../src/store/checked-graph-store.ts';
+import type { GraphStore } from '../../src/store/graph-store.ts';
+import { writeRows } from '../support/all-kinds-store.ts';
+import { engines } from '../support/demo-store.ts';
+import { enginesOfRun } from '../support/describe-on-engines.ts';
+import { dice } from '../support/random-graph.ts';
+import { randomRows } from '../support/random-rows.ts';
+import { seedOfRun } from '../support/runs.ts';
+import { testWorld } from '../support/test-world.ts';
+import { ask, data } from './ask.ts';
+
+const schema = makeSchema();
+const seed = seedOfRun();
+
+/** Two rows of every kind, and an API that writes. */
+async function allKinds(): Promise<{
+  readonly api: Api;
+  readonly store: GraphStore;
+  readonly rows: readonly AnyRow[];
+}> {
+  const store = checkedGraphStore(await engines[enginesOfRun[0]!]());
+  const rows = randomRows(2, dice(seed));
+  await writeRows(store, rows);
+  const commands = commandStore(store, testWorld(9));
+  const api = createApi({ store, questions: askStore(store), commands, who: 'a tester', log: () => {} });
+  return { api, store, rows };
+}
+
+/** The fields of a row as its inputs take them. */
+function inputOf(row: AnyRow): Readonly<Record<string, unknown>> {
+  const {
+    id: _id,
+    kind: _kind,
+    standing: _,
+    withdrawnBecause: _w,
+    supersededBy: _s,
+    columns,
+    ...fields
+  } = row as AnyRow & Readonly<Record<string, unknown>>;
+  const pairs = Object.entries((columns ?? {}) as Readonly<Record<string, string>>);
+  return { ...fields, ...(columns === undefined ? {} : { columns: pairs.map(([name, text]) => ({ name, text })) }) };
+}
+
+async function write(api: Api, mutation: string, kind: KindName, input: object, more = ''): Promise<Written> {
+  const type = mutation === 'withdraw' || mutation === 'restore' ? title(mutation) : `${title(verb(mutation))}${kind}`;
+  const field = `${mutation}${kind}`;
+  const query = `mutation ($input: ${type}Input!) {
+    ${field}(input: $input) { ${rowField(kind)} { id } ${more} changeSet problems { code message involved { ... on Node { id } } } }
+  }`;
+  const answer = (await data(api, query, { input })) as Record<string, Written>;
+  return answer[field]!;
+}
+
+type Written = Readonly<Record<string, { readonly id: string } | null>> & { readonly changeSet: number };
+
+function verb(mutation: string): string {
+  return mutation === 'supersede' ? 'edit' : mutation;
+}
+
+function title(word: string): string {
+  return word.charAt(0).toUpperCase() + word.slice(1);
+}
+
+function plain(row: object | undefined): object {
+  const { since: _since, until: _until, ...fields } = row as Record<string, unknown>;
+  return fields;
+}
+
+describe(`what can be written of every kind, seed ${seed}`, () => {
+  test('it is added, edited, withdrawn, restored, and undone', async () => {
+    const { api, store, rows } = await allKinds();
+    for (const kind of [...recordKindNames, ...claimKindNames]) {
+      const like = rows.find(row => row.kind === kind)!;
+      const key = kind === 'Convention' ? { key: 'limit.depth', value: 9 } : {};
+      const added = await write(api, 'add', kind, { ...inputOf(like), ...key, signed: { why: 'a find', who: 'Ada' } });
+      const { id } = added[rowField(kind)]!;
+      const [row] = await store.rows([id]);
+      expect(plain(row), id).toEqual({ ...spoken(like), ...key, id });
+      expect((await store.changeSets([added.changeSet]))[0]).toMatchObject({ who: 'Ada', why: 'a find' });
+
+      const change = isRecordKind(kind) ? { notes: ['seen again'] } : { by: 'Berta', on: '2026-02-03' };
+      const edited = await write(api, 'edit', kind, { id, ...change, seen: added.changeSet });
+      expect(plain((await store.rows([id]))[0])).toEqual({ ...spoken(like), ...key, id, ...change });
+
+      const withdrawn = await write(api, 'withdraw', kind, { id, because: 'it was another' });
+      const [gone] = await store.rows([id]);
+      if (isRecordKind(kind)) expect([gone, withdrawn[rowField(kind)]]).toEqual([undefined, null]);
+      else expect(gone).toMatchObject({ standing: 'WITHDRAWN', withdrawnBecause: 'it was another' });
+
+      await write(api, 'restore', kind, { id });
+      expect(plain((await store.rows([id]))[0])).toEqual({ ...spoken(like), ...key, id, ...change });
+      for (const { changeSet } of [...(await history(api, id))].reverse()) {
+        await data(api, `mutation { undo(changeSet: ${changeSet.number}, signed: {why: "a slip"}) { undone } }`);
+      }
+      expect(await store.rows([id])).toEqual([undefined]);
+      expect((await history(api, id)).map(({ what }) => what)).toEqual([
+        ...['ADDED', 'EDITED', ...(isRecordKind(kind) ? ['REMOVED', 'RESTORED'] : ['EDITED', 'EDITED'])],
+        ...(isRecordKind(kind) ? ['REMOVED', 'RESTORED'] : ['EDITED', 'EDITED']),
+        ...['EDITED', 'REMOVED'],
+      ]);
+      expect(edited.changeSet).toBe(added.changeSet + 1);
+    }
+  }, 120_000);
+
+  test('a claim takes the place of another', async () => {
+    const { api, store, rows } = await allKinds();
+    for (const kind of claimKindNames) {
+      const old = rows.find(row => row.kind === kind)!;
+      const input = { id: old.id, by: 'Berta', signed: { why: 'a better reading' } };
+      const answer = await write(api, 'supersede', kind, input, 'superseded { id standing supersededBy { id } }');
+      const { id } = answer[rowField(kind)]!;
+      expect(answer['superseded']).toEqual({ id: old.id, standing: 'WITHDRAWN', supersededBy: { id } });
+      const [now, before] = await store.rows([id, old.id]);
+      expect(plain(now)).toEqual({ ...spoken(old), id, by: 'Berta' });
+      const said = { standing: 'WITHDRAWN', withdrawnBecause: 'a better reading', supersededBy: id };
+      expect(plain(before)).toEqual({ ...plain(old), ...said });
+    }
+  }, 60_000);
+
+  test('every mutation of a kind is one of these', () => {
+    const kinds: readonly KindName[] = [...recordKindNames, ...claimKindNames];
+    const expected = kinds.flatMap(kind => {
+      const names = ['add', 'edit', 'withdraw', 'restore', ...(isRecordKind(kind) ? [] : ['supersede'])];
+      return names.map(name => `${name}${kind}`);
+    });
+    const found = Object.keys(schema.getMutationType()!.getFields()).filter(name => !/^(undo|record[A-Z])/.test(name));
+    expect(found.toSorted()).toEqual(expected.toSorted());
+    for (const kind of kinds) expect(fieldsOfAnswer(`add${kind}`)).toContain(rowField(kind));
+  });
+});
+
+function fieldsOfAnswer(mutation: string): readonly string[] {
+  const type: GraphQLOutputType = schema.getMutationType()!.getFields()[mutation]!.type;
+  const named = getNamedType(type);
+  return isObjectType(named) ? Object.keys(named.getFields()) : [];
+}
+
+/** A row as it is when a claim is said. */
+function spoken(row: AnyRow): object {
+  const { standing: _, withdrawnBecause: _w, supersededBy: _s, ...fields } = row as AnyRow & Record<string, unknown>;
+  return plain(fields);
+}
+
+interface Happened {
+  readonly what: string;
+  readonly changeSet: { readonly number: number };
+}
+
+async function history(api: Api, id: string): Promise<readonly Happened[]> {
+  const query = 'query ($id: ID!) { history(of: $id) { nodes { what changeSet { number } } } }';
+  return ((await data(api, query, { id })) as { history: { nodes: Happened[] } }).history.nodes;
+}
+
+describe('what cannot be written is refused, and nothing is', () => {
+  const cases: readonly (readonly [says: string, mutation: string, code: string, message: RegExp])[] = [
+    [
+      'a name of nothing',
+      'addCopying(input: {copy: "plate-any-0", source: "plate-that-is-none"}) { changeSet }',
+      'NOT_FOUND',
+      /plate-that-is-none/,
+    ],
+    [
+      'evidence that is not there',
+      'editPlate(input: {id: "plate-any-0", notes: ["x"]}) { changeSet } two: editCopying(input: {id: "copying-any-0", evidence: [{reference: "reference-that-is-none"}]}) { changeSet }',
+      'NOT_FOUND',
+      /copying-any-0.*reference-that-is-none/,
+    ],
+    [
+      'a record of another kind',
+      'addCopying(input: {copy: "plate-any-0", source: "edition-any-0"}) { changeSet }',
+      'KIND_MISMATCH',
+      /edition-any-0/,
+    ],
+    [
+      'a date that cannot be read',
+      'addDating(input: {of: "plate-any-0", event: MADE, date: "about 1790"}) { changeSet }',
+      'DATE_UNREADABLE',
+      /about 1790/,
+    ],
+    [
+      'an edit of another kind',
+      'editPlate(input: {id: "edition-any-0", notes: []}) { changeSet }',
+      'KIND_MISMATCH',
+      /edition-any-0/,
+    ],
+    [
+      'an edit of what is not there',
+      'editPlate(input: {id: "plate-that-is-none", notes: []}) { changeSet }',
+      'NOT_FOUND',
+      /plate-that-is-none/,
+    ],
+    ['an id that is there', 'addPlate(input: {id: "plate-any-0"}) { changeSet }', 'INPUT_INVALID', /plate-any-0/],
+    [
+      'what was not withdrawn',
+      'restorePlate(input: {id: "plate-any-0"}) { changeSet }',
+      'INPUT_INVALID',
+      /plate-any-0/,
+    ],
+    ['no change set', 'undo(changeSet: 99) { changeSet }', 'NOT_FOUND', /99/],
+    ['neither', 'undo { changeSet }', 'INPUT_INVALID', /both or neither/],
+    ['no batch', 'undo(batch: "none") { changeSet }', 'NOT_FOUND', /none/],
+    [
+      'a required field made empty',
+      'editEdition(input: {id: "edition-any-0", work: null}) { changeSet }',
+      'INPUT_INVALID',
+      /edition-any-0, field work/,
+    ],
+  ];
+  test.each(cases)('%s', async (_, mutation, code, message) => {
+    const { api, store } = await allKinds();
+    const before = await store.lastChangeSet();
+    const { errors = [] } = await ask(api, `mutation { ${mutation} }`);
+    expect(errors).toHaveLength(1);
+    expect(errors[0]).toMatchObject({ extensions: { code }, message: expect.stringMatching(message) });
+    expect(await store.lastChangeSet()).toBe(before + (mutation.includes('two:') ? 1 : 0));
+  });
+
+  test('a record that is named cannot be taken out', async () => {
+    const { api } = await allKinds();
+    const { errors = [] } = await ask(api, 'mutation { withdrawWork(input: {id: "work-any-0"}) { changeSet } }');
+    const { errors: others = [] } = await ask(
+      api,
+      'mutation { withdrawPiece(input: {id: "piece-any-0"}) { changeSet } }',
+    );
+    expect([...errors, ...others].map(error => error.extensions?.['code'])).toContain('STILL_NAMED');
+  });
+
+  test('where nothing can be written, nothing is', async () => {
+    const { store } = await allKinds();
+    const api = createApi({ store, questions: askStore(store), log: () => {} });
+    const { errors = [] } = await ask(
+      api,
+      'mutation { editPlate(input: {id: "plate-any-0", notes: ["x"]}) { changeSet } }',
+    );
+    expect(errors[0]?.extensions?.['code']).toBe('NOT_ALLOWED');
+  });
+});
+
+describe('a change to what has moved', () => {
+  const edit = 'mutation ($input: EditPlateInput!) { editPlate(input: $input) { plate { caption notes } changeSet } }';
+
+  test('is told with both versions and the fields that differ, and merged when others are changed', async () => {
+    const { api, store } = await allKinds();
+    const seen = await store.lastChangeSet();
+    const id = 'plate-any-0';
+    const [old] = await store.rows([id]);
+    await data(api, edit, { input: { id, caption: 'the dog at the gate', seen, signed: { who: 'Berta' } } });
+    const { errors = [] } = await ask(api, edit, { input: { id, notes: ['a copy'], seen } });
+    expect(errors[0]).toMatchObject({
+      message: `plate-any-0: expected nothing newer than change set ${seen}, but caption changed with change set ${seen + 1} by Berta`,
+      extensions: {
+        code: 'REVISION_MOVED',
+        moved: { seen: plain(old), now: { ...plain(old), caption: 'the dog at the gate' }, fields: ['caption'] },
+      },
+    });
+    const merged = await data(api, edit, { input: { id, notes: ['a copy'], seen, merge: true } });
+    expect(merged).toEqual({
+      editPlate: { plate: { caption: 'the dog at the gate', notes: ['a copy'] }, changeSet: seen + 2 },
+    });
+    const both = await ask(api, edit, { input: { id, caption: 'the hen', seen, merge: true } });
+    expect(both.errors?.[0]?.extensions?.['code']).toBe('REVISION_MOVED');
+  });
+
+  test('cannot be undone before what came later', async () => {
+    const { api, store } = await allKinds();
+    const id = 'plate-any-0';
+    const last = await store.lastChangeSet();
+    await data(api, edit, { input: { id, caption: 'one' } });
+    await data(api, edit, { input: { id, caption: 'two' } });
+    const undo = async (number: number) =>
+      ask(api, `mutation { undo(changeSet: ${number}) { undone restored removed } }`);
+    expect((await undo(last + 1)).errors?.[0]?.extensions?.['code']).toBe('REVISION_MOVED');
+    expect((await undo(last + 2)).data).toEqual({ undo: { undone: [last + 2], restored: 1, removed: 0 } });
+    expect((await undo(last + 1)).data).toEqual({ undo: { undone: [last + 1], restored: 1, removed: 0 } });
+    expect((await undo(last + 1)).data).toEqual({ undo: { undone: [], restored: 0, removed: 0 } });
+  });
+});

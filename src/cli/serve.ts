@@ -39,12 +39,14 @@ export const serve = buildCommand<ServeFlags, [], CliContext>({
     const endClaim = await this.claimServing(file);
     const desk = demo === undefined ? await this.openDesk(flags.store, { create: true }) : await demo.openDemo(this);
     try {
+      // Whoever reads that it serves may tell it to stop at once.
+      const stopped = this.stopped();
       const served = await this.serve(desk, { host: flags.host, port: flags.port });
       this.process.stdout.write(
         `Serving ${flags.demo === true ? 'the demo world' : this.storePath(flags.store)} at ${served.url}\n`,
       );
       if (flags.demo === true) this.process.stdout.write(thingsToTry(served.url));
-      await this.stopped();
+      await stopped;
       await served.stop();
     } finally {
       await desk.store.close();

@@ -7,7 +7,9 @@ const withNeo4j = 'tests/**/neo4j/**/*.test.ts';
 const onEngines = [
   'tests/story/story.test.ts',
   'tests/story/demo-reach.test.ts',
-  ...['check-store', 'edition-window', 'history', 'search'].map(name => `tests/questions/${name}.test.ts`),
+  ...['check-store', 'edition-window', 'history', 'search', 'table-round-trip'].map(
+    name => `tests/questions/${name}.test.ts`,
+  ),
 ];
 
 export default defineConfig({

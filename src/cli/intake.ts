@@ -1,8 +1,7 @@
 import { createReadStream } from 'node:fs';
-import { open, readFile, stat } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { buildCommand } from '@stricli/core';
 import { nearName } from '../domain/model/near-name.ts';
-import { PlatestemmaError } from '../errors.ts';
 import type { SourceReading } from '../intake/source-reading.ts';
 import type { TableMapping } from '../intake/table/table-mapping.ts';
 import { readInThread } from '../intake/thread/read-in-thread.ts';
@@ -11,9 +10,11 @@ import { applyIntake, type IntakeOptions, takenUp } from '../questions/apply-int
 import type { IntakeReport } from '../questions/intake-report.ts';
 import type { CliContext, Desk } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
+import { takeTables } from './intake-tables.ts';
 import { joinReports, reportJson, reportText } from './intake-text.ts';
 import { Progress } from './progress.ts';
 import { runName } from './run-name.ts';
+import { sizeOfSource } from './source-file.ts';
 import { printJson, printText, withDesk } from './with-desk.ts';
 import { writeWhole } from './write-whole.ts';
 import { WrongUse } from './wrong-use.ts';
@@ -27,6 +28,8 @@ interface IntakeFlags extends CommonFlags {
   readonly map?: string;
   readonly 'dry-run'?: boolean;
   readonly report?: string;
+  readonly apply?: boolean;
+  readonly who?: string;
 }
 
 export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], CliContext>({
@@ -41,6 +44,13 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
       '  platestemma intake marcxml - --source DE-1 < records.xml',
       '  platestemma intake table prints.tsv --map prints.mapping.json',
       '  platestemma intake graph demo-graph/*.jsonl',
+      '',
+      'A table that "export --format table" wrote needs no mapping file: what was changed in it since is shown, cell by cell,',
+      'with new and refused rows, and nothing is written until you add --apply. Rows and columns that you took out are left',
+      'alone, and so is what somebody else changed meanwhile; where both changed the same cell, both are shown.',
+      '',
+      '  platestemma intake table tables/Plate.csv tables/Dating.csv',
+      '  platestemma intake table tables/Plate.csv tables/Dating.csv --apply --who Ada',
     ].join('\n'),
   },
   parameters: {
@@ -64,6 +74,19 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
       },
       map: { kind: 'parsed', parse: String, optional: true, brief: 'Mapping file of a table', placeholder: 'file' },
       'dry-run': { kind: 'boolean', optional: true, withNegated: false, brief: 'Work everything out, write nothing' },
+      apply: {
+        kind: 'boolean',
+        optional: true,
+        withNegated: false,
+        brief: 'Write what was changed in tables that "export --format table" wrote',
+      },
+      who: {
+        kind: 'parsed',
+        parse: String,
+        optional: true,
+        brief: 'Who changed the tables (else "intake")',
+        placeholder: 'name',
+      },
       report: {
         kind: 'parsed',
         parse: String,
@@ -75,6 +98,7 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
   },
   async func(flags, ...[format, ...files]) {
     checkUse(format, flags);
+    if (format === 'table' && flags.map === undefined) return takeTables(this, flags, files);
     const map = flags.map === undefined ? undefined : await readMap(flags.map);
     return withDesk(
       this,
@@ -107,21 +131,26 @@ interface MapFile {
   readonly mapping: TableMapping;
 }
 
-function checkUse(format: string, { map }: IntakeFlags): void {
+function checkUse(format: string, flags: IntakeFlags): void {
+  const { map } = flags;
   if (!(formats as readonly string[]).includes(format)) {
     const near = nearName(format, formats);
     throw new WrongUse(
       `expected the format "marcxml", "table" or "graph" before the files, came "${format}"${near === undefined ? '' : `, did you mean "${near}"?`}`,
     );
   }
-  if (format === 'table' && map === undefined)
-    throw new WrongUse('expected a mapping file for the table: --map <file>, came none');
   if (format !== 'table' && map !== undefined)
     throw new WrongUse(`only a table has a mapping file, came --map "${map}" with ${format}`);
+  const isOurs = format === 'table' && map === undefined;
+  const ofTables = flags.apply === true ? '--apply' : flags.who === undefined ? undefined : '--who';
+  if (!isOurs && ofTables !== undefined)
+    throw new WrongUse(`${ofTables} is for tables that "export --format table" wrote, came with ${format}`);
+  if (flags.apply === true && flags['dry-run'] === true)
+    throw new WrongUse('expected one of --apply and --dry-run, came both');
 }
 
 async function readMap(file: string): Promise<MapFile> {
-  await sizeOf(file);
+  await sizeOfSource(file);
   const [text, { readMapping }] = await Promise.all([
     readFile(file, 'utf8'),
     import('../intake/table/read-mapping.ts'),
@@ -131,7 +160,7 @@ async function readMap(file: string): Promise<MapFile> {
 
 async function takeFile(context: CliContext, desk: Desk, take: Take): Promise<IntakeReport> {
   const { format, file, flags, map } = take;
-  const size = file === '-' ? undefined : await sizeOf(file);
+  const size = file === '-' ? undefined : await sizeOfSource(file);
   const progress = new Progress(context.process.stderr, size);
   let bytes = 0;
   const counted = async function* (): AsyncGenerator<Uint8Array> {
@@ -172,21 +201,4 @@ function readingOf({ format, flags, map }: Take, common: { file: string; skip: n
   const options = { ...common, ...(flags.source === undefined ? {} : { source: flags.source }) };
   if (map !== undefined) return { format: 'table', options: { ...options, mapping: map.mapping } };
   return format === 'marcxml' ? { format, options } : undefined;
-}
-
-async function sizeOf(file: string): Promise<number> {
-  try {
-    // Opened too, so that a file that may not be read is refused before anything is written.
-    const handle = await open(file);
-    await handle.close();
-    const found = await stat(file);
-    if (found.isDirectory()) throw new Error('it is a folder');
-    return found.size;
-  } catch (cause) {
-    throw new PlatestemmaError(
-      'SOURCE_REFUSED',
-      `expected a file that can be read, came "${file}": ${(cause as Error).message}`,
-      { cause, place: { file } },
-    );
-  }
 }

@@ -1,15 +1,14 @@
-import { claimKindNames, isRecordKind, type KindName, recordKindNames } from '../domain/model/kinds.ts';
+import { claimKindNames, isRecordKind, recordKindNames } from '../domain/model/kinds.ts';
 import type { AnyRow, Origin, Stamped } from '../domain/model/row.ts';
 import { canonicalLine, namedIds } from '../output/graph-file/canonical-line.ts';
 import { graphLine } from '../output/graph-file/graph-line.ts';
 import { SumOfDigests } from '../output/graph-file/sum-of-digests.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-
-const stretch = 1000;
+import { rowsOfKind } from './rows-of-kind.ts';
 
 /**
- * The whole graph as it is now, as lines of a graph file: records before claims, kinds in the order of their
- * declaration, by id within a kind. What a line names stands before it, so that reading them again need not wait.
+ * The whole graph as it is now, whatever is written meanwhile, as lines of a graph file: records before claims, kinds in
+ * the order of their declaration, by id within a kind. What a line names stands before it, so that reading them again need not wait.
  */
 export async function* exportGraph(store: GraphStore): AsyncGenerator<string> {
   for await (const rows of stretches(store)) {
@@ -38,20 +37,8 @@ export async function checksum(store: GraphStore): Promise<string> {
 }
 
 async function* stretches(store: GraphStore): AsyncGenerator<readonly Stamped<AnyRow>[]> {
-  for (const kind of [...recordKindNames, ...claimKindNames]) yield* rowsOfKind(store, kind);
-}
-
-/** Ids begin with the kind, so that the rows of a kind stand together in the order of ids. */
-async function* rowsOfKind(store: GraphStore, kind: KindName): AsyncGenerator<readonly Stamped<AnyRow>[]> {
-  const prefix = `${kind.toLowerCase()}-`;
-  let after = prefix;
-  while (true) {
-    const rows = await store.scan(after, stretch);
-    const ofKind = rows.filter(row => row.id.startsWith(prefix));
-    if (ofKind.length > 0) yield ofKind;
-    if (ofKind.length < stretch) return;
-    after = ofKind.at(-1)!.id;
-  }
+  const asOf = await store.lastChangeSet();
+  for (const kind of [...recordKindNames, ...claimKindNames]) yield* rowsOfKind(store, kind, asOf);
 }
 
 function canonicalName(id: string, origins: readonly Origin[]): string {

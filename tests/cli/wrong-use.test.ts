@@ -33,7 +33,7 @@ describe('wrong use ends with 2 and says what was meant', () => {
       ['intake', 'marcxlm', 'x.xml'],
       'expected the format "marcxml", "table" or "graph" before the files, came "marcxlm", did you mean "marcxml"?',
     ],
-    [['export', '--format', 'grph'], 'Expected "grph" to be one of (graph), did you mean "graph"?'],
+    [['export', '--format', 'grph'], 'Expected "grph" to be one of (graph|table), did you mean "graph"?'],
   ])('%j', async (args, message) => {
     expect(await runCli([...args])).toEqual({ code: 2, out: '', err: `${message}\n` });
   });

@@ -13,11 +13,13 @@ export type CellRow = { readonly line: number } & ({ readonly cells: readonly st
  * Rows of delimited text. A quotation mark that is never closed, or that closes where it cannot, spoils the one line it
  * stands in: reading goes on with the next. Lines without any value are passed over.
  * @param width number of values that a row should have; undefined: that of the first row
+ * @param asInSpreadsheet lines without any value come too, and a row may end where only empty values follow
  */
 export async function* cellRows(
   lines: AsyncIterable<TextLine>,
   form: CellForm,
   width?: number,
+  asInSpreadsheet = false,
 ): AsyncGenerator<CellRow> {
   const source = lines[Symbol.asyncIterator]();
   /** Lines read ahead in search of a closing mark that have to be read again, the next one last. */
@@ -36,14 +38,16 @@ export async function* cellRows(
       if (more.fault !== undefined) read = 'stray';
       else if (more.text.includes(form.quote!)) read = splitCells(text, form);
     }
-    const row = rowOf(line, read, held.length > 0 ? expected : undefined);
+    const least = asInSpreadsheet ? 0 : expected;
+    const row = rowOf(line, read, held.length > 0 ? [least, expected] : []);
     if ('fault' in row) again.push(...held.reverse());
-    else if (row.cells.every(cell => cell.trim() === '')) continue;
+    else if (!asInSpreadsheet && row.cells.every(cell => cell.trim() === '')) continue;
     else expected ??= row.cells.length;
     yield row;
   }
 }
 
+type Width = readonly [least?: number | undefined, most?: number | undefined];
 type Read = ReturnType<typeof splitCells> | { readonly fault: string };
 
 function readLine({ text, fault }: TextLine, form: CellForm): Read {
@@ -51,9 +55,9 @@ function readLine({ text, fault }: TextLine, form: CellForm): Read {
 }
 
 /** @param width given where the row runs over several lines: another number of values shows that a mark went astray */
-function rowOf({ number: line }: TextLine, read: Read, width: number | undefined): CellRow {
+function rowOf({ number: line }: TextLine, read: Read, [least = 0, most = Infinity]: Width): CellRow {
   if (read === 'open') return { line, fault: `line ${line}: a quoted value begins here and does not end` };
-  if (read === 'stray' || (width !== undefined && Array.isArray(read) && read.length !== width)) {
+  if (read === 'stray' || (Array.isArray(read) && (read.length < least || read.length > most))) {
     return { line, fault: `line ${line}: expected a delimiter after a quoted value, came other characters` };
   }
   return 'fault' in read ? { line, fault: `line ${line}: ${read.fault}` } : { line, cells: read as readonly string[] };

@@ -15,16 +15,18 @@ export interface TextLine {
 /**
  * Lines of a text in bounded memory. Bytes are read in the named encoding, else as a byte order mark says, else as
  * UTF-8. A line that is too long, or that holds bytes that are no text of the encoding, comes as a fault.
+ * @param keepsLost such bytes come as U+FFFD instead, for a reader who knows which texts had that before
  */
 export async function* textLines(
   input: AsyncIterable<Uint8Array | string>,
   encoding?: string,
+  keepsLost = false,
 ): AsyncGenerator<TextLine> {
   let number = 0;
   let held = '';
   let dropped = 0;
   const end = (text: string): TextLine => {
-    const line = lineOf(++number, held + text, dropped);
+    const line = lineOf(++number, held + text, dropped, keepsLost);
     held = '';
     dropped = 0;
     return line;
@@ -43,13 +45,13 @@ export async function* textLines(
   if (held.length + dropped > 0) yield end('');
 }
 
-function lineOf(number: number, text: string, dropped: number): TextLine {
+function lineOf(number: number, text: string, dropped: number, keepsLost: boolean): TextLine {
   const length = text.length + dropped;
   if (length > longestLine) {
     const came = `expected a line of at most ${longestLine.toLocaleString('en')} characters, came one of`;
     return { number, text: '', fault: `${came} ${length.toLocaleString('en')}` };
   }
-  if (text.includes('\uFFFD')) {
+  if (!keepsLost && text.includes('\uFFFD')) {
     const fault =
       'expected text, came bytes that are none in this encoding, or U+FFFD where a character was lost before';
     return { number, text: '', fault };

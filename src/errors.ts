@@ -10,6 +10,7 @@ export const errorCodes = {
   KIND_MISMATCH: 'a record of another kind was expected',
   ID_MISTYPED: 'an id fails its check character',
   QUERY_TOO_COSTLY: 'a query is deeper, wider or larger than the limits allow',
+  SUPPOSE_TOO_LARGE: 'more is supposed or left out than a question may',
   CURSOR_INVALID: 'a cursor was not made for this list and these arguments',
   NOT_ALLOWED: 'who asks may not do this',
   SERVER_BUSY: 'more is asked of the server at once than it can answer',

@@ -8,14 +8,18 @@ const stretch = 200;
 /** The conventions that ship with the program, with those of the store, and those about to be written, in their place. */
 export async function conventionsInForce(store: GraphStore, written: readonly AnyRow[] = []): Promise<Conventions> {
   const changed = written.filter(row => row.kind === 'Convention');
-  const stored: RecordOf<'Convention'>[] = [...changed];
   const isChanged = new Set(changed.map(row => row.id));
+  const stored = (await storedConventions(store)).filter(({ id }) => !isChanged.has(id));
+  return withOverrides(defaultConventions, [...changed, ...stored]);
+}
+
+/** The conventions that a store has. */
+export async function storedConventions(store: GraphStore): Promise<readonly RecordOf<'Convention'>[]> {
+  const stored: RecordOf<'Convention'>[] = [];
   for (let after: { sort: string; id: string } | undefined; ; ) {
     const listed = await store.list('Convention', after, stretch);
-    for (const row of await store.rows(listed.map(({ id }) => id))) {
-      if (row?.kind === 'Convention' && !isChanged.has(row.id)) stored.push(row);
-    }
-    if (listed.length < stretch) return withOverrides(defaultConventions, stored);
+    for (const row of await store.rows(listed.map(({ id }) => id))) if (row?.kind === 'Convention') stored.push(row);
+    if (listed.length < stretch) return stored;
     after = listed.at(-1);
   }
 }

@@ -10,23 +10,24 @@ import { descentDrawing } from './descent-drawing.ts';
 import type { DrawAsked } from './draw-asked.ts';
 import { lineage } from './lineage.ts';
 import { lineageDrawing } from './lineage-drawing.ts';
+import { asRecorded, type Premises } from './premises.ts';
 
 /**
  * A lineage or a descent of editions as a picture: an SVG document.
  * @throws NOT_FOUND for an id that is not there, and what the question drawn throws
  */
-export async function draw(store: GraphStore, asked: DrawAsked): Promise<string> {
+export async function draw(store: GraphStore, asked: DrawAsked, premises: Premises = asRecorded): Promise<string> {
   checkId(asked.of);
   const [row] = await store.rows([asked.of]);
   if (row === undefined) throw new PlatestemmaError('NOT_FOUND', `nothing is recorded under "${asked.of}"`);
-  const [drawing, conventions] = await Promise.all([drawingOf(store, asked), conventionsInForce(store)]);
+  const [drawing, conventions] = await Promise.all([drawingOf(store, asked, premises), conventionsInForce(store)]);
   return drawSvg(drawing, limitsOf(conventions));
 }
 
-async function drawingOf(store: GraphStore, asked: DrawAsked): Promise<Drawing> {
-  if (asked.what === 'DESCENT') return descentDrawing(await descent(store, asked.of));
+async function drawingOf(store: GraphStore, asked: DrawAsked, premises: Premises): Promise<Drawing> {
+  if (asked.what === 'DESCENT') return descentDrawing(await descent(store, asked.of, premises));
   const { what: _, ...lineageAsked } = asked;
-  return lineageDrawing(await lineage(store, lineageAsked));
+  return lineageDrawing(await lineage(store, lineageAsked, premises));
 }
 
 function limitsOf(conventions: Conventions) {

@@ -1,15 +1,30 @@
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { RecordKindName } from '../domain/model/kinds.ts';
 import type { AnyRow } from '../domain/model/row.ts';
-import type { ChangeSet, EditionFilter, MatchClass, SearchPosition } from '../store/graph-store.ts';
+import type { ChangeSet, EditionFilter, GraphStore, MatchClass, SearchPosition } from '../store/graph-store.ts';
 import type { Descent } from './descent-answer.ts';
 import type { DrawAsked } from './draw-asked.ts';
 import type { ConventionUse, Grounds, Reason } from './grounds.ts';
 import type { Lineage, LineageAsked } from './lineage-answer.ts';
 import type { Page, PageAsked } from './page.ts';
+import type { WhatIf } from './what-if/what-if.ts';
 
 /** All that can be asked. The API and the command line know questions only through this. */
-export interface Questions {
+export interface Questions extends AskedQuestions {
+  /**
+   * The graph as it was, or as it would be: all that can be asked of it, and a store that tells its rows. Nothing is stored.
+   * @throws INPUT_INVALID, SUPPOSE_TOO_LARGE, KIND_MISMATCH, ID_MISTYPED, DATE_UNREADABLE
+   */
+  given(whatIf: WhatIf): Promise<GivenGraph>;
+}
+
+export interface GivenGraph {
+  readonly store: GraphStore;
+  readonly questions: AskedQuestions;
+}
+
+/** Questions of one graph. */
+export interface AskedQuestions {
   /**
    * @param signal of an asker who may stop waiting: rejects with its reason when it is given
    * @throws INPUT_INVALID, DATE_UNREADABLE, KIND_MISMATCH, ID_MISTYPED

@@ -4,6 +4,7 @@ import { compareKeys, NearestWindows, type NearWindow, type OrderKeys } from './
 import { offerByRoom, openRoom } from './offer-by-room.ts';
 import type { Page } from './page.ts';
 import type { ReachPosition } from './questions.ts';
+import { countVerdicts } from './reach-counts.ts';
 import type { JudgedWindows } from './reach-windows.ts';
 import { windowOfColumns } from './window-of-columns.ts';
 
@@ -18,21 +19,23 @@ const contradicted = reachVerdicts.indexOf('CONTRADICTORY');
  */
 export async function pageOfBuckets(
   store: GraphStore,
-  judged: JudgedWindows,
+  judged: readonly JudgedWindows[],
   order: BucketOrder,
   filter: EditionFilter,
   first: number,
   after: ReachPosition | undefined,
   signal?: AbortSignal,
 ): Promise<Page<string, ReachPosition>> {
-  if (first === 0 && after === undefined) return { items: [], more: judged.counts.some(count => count > 0) };
+  if (first === 0 && after === undefined)
+    return { items: [], more: Object.values(countVerdicts(judged)).some(count => count > 0) };
   const start = after === undefined ? undefined : keysOfPosition(after as BucketPosition);
   const nearest = new NearestWindows(start, first + 1);
-  offer(judged, order, nearest);
+  for (const each of judged) offer(each, order, nearest);
+  const named = new Map(judged.flatMap(({ groups }) => groups.columns.map(columns => [columns, groups])));
   const buckets = bucketsOf(nearest.windows());
   const goesOn = start !== undefined && buckets[0] !== undefined && compareKeys(buckets[0].keys, start) === 0;
   const found = await store.editionsInWindows(
-    buckets.map(({ windows }) => windows.map(({ columns, at }) => windowOfColumns(judged.groups, columns, at))),
+    buckets.map(({ windows }) => windows.map(({ columns, at }) => windowOfColumns(named.get(columns)!, columns, at))),
     filter,
     goesOn ? after?.id : undefined,
     first + 1,

@@ -11,33 +11,40 @@ type Tally = number[];
 const contradicted = reachVerdicts.indexOf('CONTRADICTORY');
 
 /** How many editions have each verdict in all. */
-export function countVerdicts({ counts }: JudgedWindows): VerdictCounts {
-  return named([...counts]);
+export function countVerdicts(judged: readonly JudgedWindows[]): VerdictCounts {
+  const tally = reachVerdicts.map(() => 0);
+  for (const { counts } of judged) addTally(tally, counts, 0);
+  return named(tally);
 }
 
 /** The same by place of issue, and by decade of the earliest day. */
-export function countTallies(judged: JudgedWindows): Required<Pick<ReachCounts, 'byPlace' | 'byDecade'>> {
+export function countTallies(judged: readonly JudgedWindows[]): Required<Pick<ReachCounts, 'byPlace' | 'byDecade'>> {
   return { byPlace: byPlace(judged), byDecade: byDecade(judged) };
 }
 
 /** An edition of two places counts at each; one whose place is not known counts at `undefined`. */
-function byPlace({ groups, ofProfiles }: JudgedWindows): Required<ReachCounts>['byPlace'] {
-  const { outlets, ofProfile } = profileOutlets(groups);
+function byPlace(judged: readonly JudgedWindows[]): Required<ReachCounts>['byPlace'] {
   const places = new Map<string | undefined, Tally>();
-  ofProfile.forEach((numbers, profile) => {
-    const named = new Set(numbers.map(number => outlets[number]!.place));
-    for (const place of named.size === 0 ? [undefined] : named) addTally(tallyOf(places, place), ofProfiles, profile);
-  });
+  for (const { groups, ofProfiles } of judged) {
+    const { outlets, ofProfile } = profileOutlets(groups);
+    ofProfile.forEach((numbers, profile) => {
+      const named = new Set(numbers.map(number => outlets[number]!.place));
+      for (const place of named.size === 0 ? [undefined] : named) addTally(tallyOf(places, place), ofProfiles, profile);
+    });
+  }
   return [...places]
     .map(([place, tally]) => ({ place, ...named(tally) }))
     .filter(counted => sum(counted) > 0)
     .sort((a, b) => sum(b) - sum(a) || compareText(a.place ?? '', b.place ?? ''));
 }
 
-function byDecade({ groups, columns }: JudgedWindows): Required<ReachCounts>['byDecade'] {
+function byDecade(judged: readonly JudgedWindows[]): Required<ReachCounts>['byDecade'] {
   const tallies = new Map<number | undefined, Tally>();
-  for (const [i, windows] of groups.columns.entries()) {
-    const verdicts = columns?.[i]?.all() ?? new Uint8Array(windows.count.length).fill(contradicted);
+  const each = judged.flatMap(({ groups, columns }) =>
+    groups.columns.map((windows, i) => [windows, columns?.[i]] as const),
+  );
+  for (const [windows, known] of each) {
+    const verdicts = known?.all() ?? new Uint8Array(windows.count.length).fill(contradicted);
     const { decades, places } = windowDecades(windows);
     const ofDecades = new Float64Array(decades.length * reachVerdicts.length);
     for (let at = 0; at < verdicts.length; at++) {

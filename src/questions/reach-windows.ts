@@ -18,7 +18,22 @@ export interface JudgedWindows {
   readonly ofProfiles: Float64Array;
 }
 
-export async function judgeWindows(
+/** Windows are judged by their names: those that stand beside the others by themselves, and first. */
+export async function judgeAll(
+  store: GraphStore,
+  { beside, ...groups }: WindowGroups,
+  found: TargetFound,
+  conventions: Conventions,
+  breath: Breath,
+): Promise<readonly JudgedWindows[]> {
+  const judged: JudgedWindows[] = [];
+  for (const each of beside === undefined ? [groups] : [beside, groups]) {
+    judged.push(await judgeWindows(store, each, found, conventions, breath));
+  }
+  return judged;
+}
+
+async function judgeWindows(
   store: GraphStore,
   groups: WindowGroups,
   found: TargetFound,

@@ -11,7 +11,7 @@ import { countTallies, countVerdicts } from './reach-counts.ts';
 import { reachRows } from './reach-rows.ts';
 import { reachTarget } from './reach-target.ts';
 import { pageByTitle } from './reach-title-order.ts';
-import { type JudgedWindows, judgeWindows } from './reach-windows.ts';
+import { type JudgedWindows, judgeAll } from './reach-windows.ts';
 import { windowConventions } from './window-conventions.ts';
 
 /**
@@ -30,17 +30,18 @@ export async function reach(
   const groups = await store.windowGroups(filter, signal);
   const conventions = await windowConventions(store, groups);
   const found = await reachTarget(store, asked, conventions, premises.basis);
-  const judged = await judgeWindows(store, groups, found, conventions, breath);
+  const judged = await judgeAll(store, groups, found, conventions, breath);
   await breath.take();
   const ids = await page(store, asked, judged, filter, signal);
   await breath.take();
-  const { rows, read } = await reachRows(
+  const { rows: worked, read } = await reachRows(
     store,
     ids.items.map(({ item }) => item),
     found,
     conventions,
     premises.basis,
   );
+  const rows = premises.supposed ? worked.map(asSupposed) : worked;
   const items = ids.items.map(({ position }, i) => ({ item: rows[i]!, position }));
   const objectDays = found.target.objectDay.map(day => day.headline);
   return {
@@ -56,7 +57,7 @@ export async function reach(
 async function page(
   store: GraphStore,
   asked: ReachAsked,
-  judged: JudgedWindows,
+  judged: readonly JudgedWindows[],
   filter: EditionFilter,
   signal: AbortSignal | undefined,
 ): Promise<Page<string, ReachPosition>> {
@@ -67,6 +68,10 @@ async function page(
   return pageOfBuckets(store, judged, order, filter, asked.page.first, after, signal);
 }
 
+function asSupposed(row: ReachRow): ReachRow {
+  return { ...row, flags: [...row.flags, 'SUPPOSED'] };
+}
+
 /** Ids of the filter are checked, so that a mistyped one is no empty answer. */
 function checkedFilter(filter: EditionFilter): EditionFilter {
   if (filter.work !== undefined) checkId(filter.work);
@@ -74,7 +79,7 @@ function checkedFilter(filter: EditionFilter): EditionFilter {
   return filter;
 }
 
-function counts(judged: JudgedWindows, rows: readonly ReachRow[], tallies: boolean): ReachCounts {
+function counts(judged: readonly JudgedWindows[], rows: readonly ReachRow[], tallies: boolean): ReachCounts {
   const differOnPage = rows.filter(row => row.verdict !== row.recorded.verdict).length;
   return { ...countVerdicts(judged), ...(tallies ? countTallies(judged) : {}), differOnPage };
 }

@@ -347,6 +347,11 @@ export interface WindowGroups {
    * a count that takes away comes before what it takes away from.
    */
   readonly columns: readonly WindowColumns[];
+  /**
+   * Windows with names of their own, whose counts add up with these: of editions that are taken otherwise than they are kept.
+   * Their columns come before these.
+   */
+  readonly beside?: WindowGroups;
 }
 
 /** A window at each place. The same object where it is told again. */

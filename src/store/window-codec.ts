@@ -1,6 +1,6 @@
 import { openDay } from '../domain/reach/open-day.ts';
 import { publishedClasses } from '../domain/reach/published-window.ts';
-import type { EditionFilter, EditionTraits, EditionWindow, WindowKey } from './graph-store.ts';
+import type { EditionTraits, EditionWindow, WindowKey } from './graph-store.ts';
 
 /** A window as engines keep it: the class as its place in the list, detail '' for none, open ends as numbers. */
 export type NamedWindow = readonly [profile: string, dateClass: number, detail: string, first: number, last: number];
@@ -45,12 +45,6 @@ export function decodeWindow(
 
 export function decodeTraits(text: string): EditionTraits {
   return JSON.parse(text) as EditionTraits;
-}
-
-export function traitsPass({ form, language, illustrated }: EditionFilter, traits: EditionTraits): boolean {
-  if (form !== undefined && traits.form !== form) return false;
-  if (language !== undefined && traits.languages?.includes(language) !== true) return false;
-  return illustrated === undefined || (traits.illustrated ?? false) === illustrated;
 }
 
 /** Equal texts for equal traits; '' if there are none. */

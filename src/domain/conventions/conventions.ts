@@ -9,6 +9,7 @@ import { lineageConventions } from './lineage-conventions.ts';
 import { linkedDateConventions } from './linked-date-conventions.ts';
 import { reachConventions } from './reach-conventions.ts';
 import { type RouteRow, routeConventions, sameTownConventions } from './route-conventions.ts';
+import { whatIfConventions } from './what-if-conventions.ts';
 
 const single = [
   ...basisConventions,
@@ -17,6 +18,7 @@ const single = [
   ...linkedDateConventions,
   ...lineageConventions,
   ...drawConventions,
+  ...whatIfConventions,
   ...sameTownConventions,
   ...fallbackConventions,
 ] as const;

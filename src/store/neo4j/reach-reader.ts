@@ -1,4 +1,5 @@
 import neo4j from 'neo4j-driver';
+import { traitsPass } from '../../domain/reach/traits-pass.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type {
   EditionFilter,
@@ -9,7 +10,7 @@ import type {
   WindowGroups,
 } from '../graph-store.ts';
 import { type GroupsFound, GroupsKnown, type NumberedName } from '../groups-known.ts';
-import { decodeTraits, decodeWindow, type NamedWindow, traitsPass } from '../window-codec.ts';
+import { decodeTraits, decodeWindow, type NamedWindow } from '../window-codec.ts';
 import { windowNumbers, windowsOfTally } from '../window-numbers.ts';
 import type { Ask, Values } from './connection.ts';
 import { reachCypher, type SetCondition, setConditions } from './reach-statements.ts';

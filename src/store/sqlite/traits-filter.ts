@@ -1,5 +1,6 @@
+import { traitsPass } from '../../domain/reach/traits-pass.ts';
 import type { EditionFilter, EditionTraits } from '../graph-store.ts';
-import { decodeTraits, traitsPass } from '../window-codec.ts';
+import { decodeTraits } from '../window-codec.ts';
 import type { Prepared } from './prepared.ts';
 import { sql } from './statements.ts';
 

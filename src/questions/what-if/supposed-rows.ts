@@ -1,0 +1,44 @@
+import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
+import { linksOfKind } from '../../domain/model/links.ts';
+import type { AnyRow, Stamped } from '../../domain/model/row.ts';
+import { compareText } from '../../domain/text/compare.ts';
+import type { Via } from '../../store/graph-store.ts';
+
+/** Rows that a question takes to be there beside those of the store. */
+export class SupposedRows {
+  /** By id. */
+  readonly all: readonly Stamped<AnyRow>[];
+  readonly #byId: ReadonlyMap<string, Stamped<AnyRow>>;
+
+  constructor(rows: readonly AnyRow[]) {
+    // They are there in whatever view the question has.
+    this.all = rows.map(row => ({ ...row, since: 0 })).sort((a, b) => compareText(a.id, b.id));
+    this.#byId = new Map(this.all.map(row => [row.id, row]));
+  }
+
+  get(id: string): Stamped<AnyRow> | undefined {
+    return this.#byId.get(id);
+  }
+
+  /** Those that hold an id in one of some links; by id. */
+  linked(id: string, via: readonly Via[]): readonly Stamped<AnyRow>[] {
+    return this.all.filter(row => via.some(({ kind, name }) => kind === row.kind && held(row, name) === id));
+  }
+
+  ofKinds(kinds: readonly KindName[]): readonly Stamped<AnyRow>[] {
+    return this.all.filter(({ kind }) => kinds.includes(kind));
+  }
+
+  get records(): readonly Stamped<AnyRow>[] {
+    return this.all.filter(({ kind }) => isRecordKind(kind));
+  }
+}
+
+/** What a row names in its links. */
+export function linksOf(row: AnyRow): readonly string[] {
+  return linksOfKind(row.kind).flatMap(({ name }) => held(row, name) ?? []);
+}
+
+export function held(row: AnyRow, name: string): string | undefined {
+  return (row as unknown as Readonly<Record<string, string | undefined>>)[name];
+}

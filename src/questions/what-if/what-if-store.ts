@@ -1,0 +1,91 @@
+import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
+import type { AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
+import { compareText } from '../../domain/text/compare.ts';
+import { findable } from '../../domain/text/findable.ts';
+import type { GraphStore, Surroundings, Via, Walk, WalkAsked } from '../../store/graph-store.ts';
+import type { LeftOut } from './left-out.ts';
+import { overStore } from './over-store.ts';
+import { linksOf, type SupposedRows } from './supposed-rows.ts';
+import { walkByLinks } from './walk-by-links.ts';
+import { bySortAndId } from './windows-of-editions.ts';
+
+type Row = Stamped<AnyRow>;
+
+/** What a question takes otherwise than a store has it. */
+export interface Otherwise {
+  readonly supposed: SupposedRows;
+  readonly leftOut: LeftOut;
+  /** Ids of conventions of the store that are not in force for the question. */
+  readonly hidden: ReadonlySet<string>;
+}
+
+/**
+ * A store with what is supposed in it, and with what is left out as if it were withdrawn. Searches, and where a record was
+ * taken from, are those of the store.
+ */
+export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore {
+  const { supposed, leftOut, hidden } = otherwise;
+  const seenIn = (list: readonly Row[]) => list.map(row => leftOut.seen(row));
+
+  const rows: GraphStore['rows'] = async ids =>
+    (await base.rows(ids)).map((row, i) => {
+      const found = row ?? supposed.get(ids[i]!);
+      return found === undefined || hidden.has(found.id) ? undefined : leftOut.seen(found);
+    });
+  const withSupposed = (ids: readonly string[], via: readonly Via[], linked: readonly (readonly Row[])[]) =>
+    linked.map((list, i) => {
+      const more = supposed.linked(ids[i]!, via);
+      return seenIn(more.length === 0 ? list : [...list, ...more].sort((a, b) => compareText(a.id, b.id)));
+    });
+  const surroundings = async (ids: readonly string[], via: readonly Via[]): Promise<Surroundings> => {
+    const around = await base.surroundings(ids, via);
+    const linked = withSupposed(ids, via, around.linked);
+    const names = namedByThese([...linked.flat(), ...ids.flatMap(id => supposed.get(id) ?? [])], supposed);
+    const known = new Set([...ids, ...around.named.map(({ id }) => id)]);
+    const missing = [...names].filter(id => !known.has(id));
+    if (missing.length === 0) return { linked, named: seenIn(around.named) };
+    const more = (await rows(missing)).filter(row => row !== undefined);
+    return { linked, named: [...seenIn(around.named), ...more].sort((a, b) => compareText(a.id, b.id)) };
+  };
+  const walk = async (asked: WalkAsked): Promise<Walk> => {
+    if (isWalkedOver(asked, otherwise)) return walkByLinks({ rows, surroundings }, asked);
+    const excluded = [...(asked.excluded ?? []), ...idsAmongSteps(leftOut.ids, asked)];
+    return base.walk(excluded.length === 0 ? asked : { ...asked, excluded });
+  };
+  const records = (kind: RecordKindName) =>
+    supposed.ofKinds([kind]).map(row => ({ sort: findable(row as AnyRecord).sort, id: row.id }));
+
+  return overStore(base, {
+    rows,
+    linked: async (ids, via) => withSupposed(ids, via, await base.linked(ids, via)),
+    surroundings,
+    walk,
+    scan: async (after, limit) => {
+      const more = supposed.all.filter(({ id }) => after === undefined || compareText(id, after) > 0);
+      const all = [...(await base.scan(after, limit)), ...more].sort((a, b) => compareText(a.id, b.id));
+      return seenIn(all.slice(0, limit));
+    },
+    list: async (kind, after, limit) => {
+      const more = records(kind).filter(listed => after === undefined || bySortAndId(listed, after) > 0);
+      return [...(await base.list(kind, after, limit)), ...more].sort(bySortAndId).slice(0, limit);
+    },
+    count: async kind => (await base.count(kind)) + records(kind).length,
+  });
+}
+
+/** What supposed rows among some name. */
+function namedByThese(rows: readonly Row[], supposed: SupposedRows): ReadonlySet<string> {
+  return new Set(rows.filter(({ id }) => supposed.get(id) !== undefined).flatMap(linksOf));
+}
+
+/** Whether a walk may cross what is supposed, or come to what is left out for what it says: no engine knows of either. */
+function isWalkedOver({ from, steps }: WalkAsked, { supposed, leftOut }: Otherwise): boolean {
+  if (!leftOut.isByIds || supposed.ofKinds(steps).length > 0) return true;
+  return from.some(id => supposed.get(id) !== undefined);
+}
+
+/** Ids begin with their kind: those of other claims than are crossed need not be told. */
+function idsAmongSteps(ids: ReadonlySet<string>, { steps }: WalkAsked): readonly string[] {
+  const prefixes = steps.filter(step => !isRecordKind(step)).map(step => `${step.toLowerCase()}-`);
+  return [...ids].filter(id => prefixes.some(prefix => id.startsWith(prefix)));
+}

@@ -16,7 +16,7 @@ import { codedErrors, errorTeller } from './guards/tell-error.ts';
 import { timeLimit } from './guards/time-limit.ts';
 import { tokenLimit } from './guards/token-limit.ts';
 import { Turns, takeTurns } from './guards/turns.ts';
-import { makeLoaders } from './loaders/loaders.ts';
+import { Loaders } from './loaders/loaders.ts';
 import { type Log, logToStderr } from './log.ts';
 import { endpoint, routes } from './routes.ts';
 import { makeSchema } from './schema.ts';
@@ -50,7 +50,7 @@ export function createApi({ questions, store, log = logToStderr, limits: given, 
     graphqlEndpoint: endpoint,
     context: () => ({
       ...{ questions, commands, store, who },
-      loaders: makeLoaders(store, questions),
+      loaders: new Loaders(store, questions),
       ending: new AbortController(),
     }),
     cors: false,

@@ -2,8 +2,9 @@ import { type Basis, counts } from '../domain/model/counted.ts';
 import { kindOfId } from '../domain/model/id.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../domain/model/row.ts';
-import type { GraphStore, Via } from '../store/graph-store.ts';
+import type { Around, GraphStore, Via } from '../store/graph-store.ts';
 import { FoundRows } from './found-rows.ts';
+import { linkedIn } from './linked-in.ts';
 
 /** The records of a lineage with what dates them: their publications, makers, pieces and states, and the claims about those. */
 export interface Surroundings {
@@ -18,23 +19,20 @@ const dates: readonly Via[] = [
   { kind: 'Sequence', name: 'later' },
 ];
 
-/** Every link is looked up for every picture: only those that there can be. */
-function linksOfPictures(pictures: readonly AnyRecord[], steps: readonly AnyClaim[]): readonly Via[] {
-  const has = (kind: AnyRecord['kind']) => pictures.some(picture => picture.kind === kind);
-  const goesThrough = steps.some(step => step.kind === 'Copying' && step.through !== undefined);
-  return [
-    ...dates,
-    { kind: 'Attribution', name: 'record' },
-    { kind: 'Comparison', name: 'picture' },
-    { kind: 'Comparison', name: 'against' },
-    { kind: 'Custody', name: 'thing' },
-    ...(has('Motif') ? [{ kind: 'Follows', name: 'record' } as const] : []),
-    ...(has('Plate') ? [{ kind: 'Appearance', name: 'plate' } as const] : []),
-    ...(has('Matrix') ? [{ kind: 'State', name: 'matrix' } as const] : []),
-    ...(goesThrough ? [{ kind: 'MadeAt', name: 'record' } as const] : []),
-  ];
-}
+/** What says something of pictures, of the pieces that they are on, and of what steps went through. */
+const aboutPictures: readonly Via[] = [
+  ...dates,
+  { kind: 'Attribution', name: 'record' },
+  { kind: 'Comparison', name: 'picture' },
+  { kind: 'Comparison', name: 'against' },
+  { kind: 'Custody', name: 'thing' },
+  { kind: 'Follows', name: 'record' },
+  { kind: 'Appearance', name: 'plate' },
+  { kind: 'State', name: 'matrix' },
+  { kind: 'MadeAt', name: 'record' },
+];
 
+/** What says something of publications, agents, designs and states. */
 const aboutPublications: readonly Via[] = [
   ...dates,
   { kind: 'EditionDescent', name: 'later' },
@@ -42,65 +40,46 @@ const aboutPublications: readonly Via[] = [
   { kind: 'Imprint', name: 'edition' },
 ];
 
-/** What stands around all that was walked over. */
-export interface AboutPictures {
-  /** By the id of a picture, or of what it is on or a step went through: the rows that name it, and its own where it leads further. */
-  readonly rows: ReadonlyMap<string, readonly AnyRow[]>;
-  /** What those rows name, by id. */
-  readonly named: ReadonlyMap<string, AnyRow>;
-}
+/**
+ * What is looked up with the walk: around the pictures; around their publications, pieces and makers; and around the
+ * publications and makers of those.
+ */
+export const aroundPictures: Around = {
+  rounds: [aboutPictures, [...aboutPictures, ...aboutPublications.slice(dates.length)], aboutPublications],
+};
 
-/** Asks the store at once, of all that was walked over: before it is known what of it belongs to the lineage. */
-export async function aboutPictures(
-  store: GraphStore,
-  pictures: readonly AnyRecord[],
-  steps: readonly AnyClaim[],
-): Promise<AboutPictures> {
-  const ids = [...new Set([...pictures.map(({ id }) => id), ...namedWith(pictures, steps)])];
-  const exemplars = ids.filter(id => kindOfId(id) === 'Exemplar');
-  const [{ linked, named }, own] = await Promise.all([
-    store.surroundings(ids, linksOfPictures(pictures, steps)),
-    rowsOf(store, exemplars),
-  ]);
-  const rows = new Map<string, readonly AnyRow[]>(ids.map((id, i) => [id, linked[i]!]));
-  for (const row of own) if (row !== undefined) rows.set(row.id, [row, ...rows.get(row.id)!]);
-  return { rows, named: new Map(named.map(row => [row.id, row])) };
-}
-
-/** Asks the store at once for what stands around the publications of the pictures, and again for what is still missing. */
+/**
+ * Takes what belongs to the lineage from all that was come upon around the walk; the store is asked for groups of alternatives,
+ * where there are any.
+ * @param around rounds of `aroundPictures` about the records and claims of the walk, of which some do not belong to it
+ */
 export async function lineageSurroundings(
   store: GraphStore,
   members: readonly AnyRecord[],
   steps: readonly AnyClaim[],
-  about: AboutPictures,
+  around: readonly AnyRow[],
   basis: Basis,
 ): Promise<Surroundings> {
   const found = new FoundRows([...members, ...steps]);
+  const known = new Map(around.map(row => [row.id, row]));
+  const take = (ids: readonly string[]) => found.take(ids.map(id => known.get(id)));
   const named = found.missing(namedWith(members, steps));
-  const aboutMembers = [...members.map(({ id }) => id), ...named].flatMap(id => about.rows.get(id) ?? []);
+  const abouts = linkedIn(around, aboutPictures);
+  const aboutMembers = [...members.map(({ id }) => id), ...named].flatMap(abouts);
   found.take(aboutMembers);
+  take(named.filter(id => kindOfId(id) === 'Exemplar'));
 
   const publications = found.rows().flatMap(row => namedAbout(row, basis));
   const states = aboutMembers.flatMap(row => (row.kind === 'State' ? [row.id] : []));
   const editions = named.filter(id => kindOfId(id) === 'Edition');
   const asked = [...new Set([...found.missing(publications), ...editions, ...states])];
-  const needed = found.missing([...named, ...publications]);
-  found.take(needed.map(id => about.named.get(id)));
-  const [around, rows] = await Promise.all([
-    store.surroundings(asked, aboutPublications),
-    rowsOf(store, found.missing(needed)),
-  ]);
-  found.take([...around.linked.flat(), ...rows]);
+  take(found.missing([...named, ...publications]));
+  found.take(asked.flatMap(linkedIn(around, aboutPublications)));
 
-  const rest = found.missing(found.rows().flatMap(restOf));
-  const wanted = new Set(rest);
-  found.take([...about.named.values(), ...around.named].filter(row => wanted.has(row.id)));
-  found.take(await rowsOf(store, found.missing(rest)));
+  take(found.missing(found.rows().flatMap(restOf)));
+  const groups = found.missing(found.rows().flatMap(restOf));
+  if (groups.length > 0) found.take(await store.rows(groups));
   return { records: new Map(found.records().map(record => [record.id, record])), claims: found.claims() };
-}
-
-async function rowsOf(store: GraphStore, ids: readonly string[]): Promise<readonly (AnyRow | undefined)[]> {
-  return ids.length === 0 ? [] : store.rows(ids);
 }
 
 /** Pieces that pictures are on, and editions, states and exemplars that steps went through. */

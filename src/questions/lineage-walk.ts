@@ -4,9 +4,11 @@ import type { Basis } from '../domain/model/counted.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, Towards, Walk } from '../store/graph-store.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
+import { aroundPictures } from './lineage-surroundings.ts';
 
 export interface LineageWalked {
-  readonly walk: Walk;
+  /** With what stands around it, as far as `aroundPictures` says. */
+  readonly walk: Walk & Required<Pick<Walk, 'around'>>;
   readonly conventions: Conventions;
   /** Most steps, as asked or by the conventions. */
   readonly depth: number;
@@ -16,6 +18,8 @@ interface Limits {
   readonly depth: number;
   readonly limit: number;
 }
+
+const steps = ['Copying', 'PrintedFrom', 'Casting', 'Detail'] as const;
 
 /**
  * Walks over what may belong to the lineage of a picture, within the limits in force. It begins with those that the program
@@ -34,14 +38,11 @@ export async function lineageWalk(
     depth: asked ?? conventions.get('limit.depth'),
     limit: conventions.get('limit.lineage'),
   });
-  const walkWithin = (limits: Limits) =>
-    store.walk({
-      from: [of],
-      steps: ['Copying', 'PrintedFrom', 'Casting', 'Detail'],
-      direction: towards,
-      basis,
-      ...limits,
-    });
+  const walkWithin = async (limits: Limits) => {
+    const asked = { from: [of], steps, direction: towards, basis, around: aroundPictures, ...limits };
+    const { around = [], ...walk } = await store.walk(asked);
+    return { ...walk, around };
+  };
   const brought = limitsBy(defaultConventions);
   const [walk, conventions] = await Promise.all([walkWithin(brought), conventionsInForce(store)]);
   const { depth, limit } = limitsBy(conventions);

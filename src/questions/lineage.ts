@@ -16,7 +16,7 @@ import type { GraphStore } from '../store/graph-store.ts';
 import type { Lineage, LineageAppearance, LineageAsked, LineageNode } from './lineage-answer.ts';
 import { contradictionsIn, type DaysOf, daysIn } from './lineage-dates.ts';
 import { linkedGrounds } from './lineage-grounds.ts';
-import { aboutPictures, lineageSurroundings, type Surroundings } from './lineage-surroundings.ts';
+import { lineageSurroundings, type Surroundings } from './lineage-surroundings.ts';
 import { lineageWalk } from './lineage-walk.ts';
 import { leastOnTheWay } from './lineage-ways.ts';
 import { asRecorded, type Premises } from './premises.ts';
@@ -39,16 +39,11 @@ export async function lineage(
   const { walk, conventions, depth } = await lineageWalk(store, of, towards, asked.depth, premises.basis);
   ofKinds(walk.records[0], of, kinds);
   const partOverlap = conventions.get('part.overlap');
-  // While the store is busy: what belongs to the lineage, and what is known of it without its surroundings.
-  const [about, found] = await Promise.all([
-    aboutPictures(store, walk.records, walk.claims),
-    lineageOfWalk(walk, of, towards, { depth, partOverlap }),
-  ]);
+  const found = lineageOfWalk(walk, of, towards, { depth, partOverlap });
   const members = found.members.map(({ record }) => record);
-  const [surroundings, shape] = await Promise.all([
-    lineageSurroundings(store, members, found.claims, about, premises.basis),
-    shapeOf(found, of),
-  ]);
+  const around = [...walk.records, ...walk.claims, ...walk.around.flat()];
+  const surroundings = await lineageSurroundings(store, members, found.claims, around, premises.basis);
+  const shape = shapeOf(found, of);
   return answer({ of, towards, found, shape, surroundings, conventions, premises });
 }
 

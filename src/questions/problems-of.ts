@@ -17,7 +17,7 @@ import { conventionsInForce } from './conventions-in-force.ts';
 import { FoundRows } from './found-rows.ts';
 import type { Contradiction } from './lineage-answer.ts';
 import { contradictionsIn } from './lineage-dates.ts';
-import { aboutPictures, lineageSurroundings } from './lineage-surroundings.ts';
+import { aroundPictures, lineageSurroundings } from './lineage-surroundings.ts';
 import { leastOnTheWay } from './lineage-ways.ts';
 
 /**
@@ -31,19 +31,20 @@ export async function problemsOf(store: GraphStore, rows: readonly AnyRow[]): Pr
   const subjects = [...new Set(said.flatMap(row => [row.id, ...linkedIds(row)]))].filter(id => isSubject(id));
   const conventions = await conventionsInForce(store);
   const [walked, near] = await Promise.all([walkFrom(store, subjects, conventions), around(store, subjects)]);
-  const about = await aboutPictures(store, walked.records, walked.claims);
-  const surroundings = await lineageSurroundings(store, walked.records, walked.claims, about, defaultBasis);
-  const found = new FoundRows([...near, ...surroundings.records.values(), ...surroundings.claims, ...rows]);
-  const linked = { records: found.records(), claims: found.claims() };
+  const { records, claims, around: rounds = [] } = walked;
+  const all = [...records, ...claims, ...rounds.flat()];
+  const surroundings = await lineageSurroundings(store, records, claims, all, defaultBasis);
+  const known = new FoundRows([...near, ...surroundings.records.values(), ...surroundings.claims, ...rows]);
+  const linked = { records: known.records(), claims: known.claims() };
   const onTheWay = leastOnTheWay(surroundings, conventions, defaultBasis);
   const network = datesNetworkOf(linked, { conventions, basis: defaultBasis, leastOnTheWay: onTheWay });
-  const all = contradictionsIn(
-    lineageCircles(lineageGraph(walked.records, walked.claims).steps),
+  const contradictions = contradictionsIn(
+    lineageCircles(lineageGraph(records, claims).steps),
     solveDates(network, caseLimits(conventions)),
     relateHandedness(handednessLinksOf(linked, defaultBasis)).contradictions,
   );
   const written = new Set(rows.map(({ id }) => id));
-  return all.filter(({ involved }) => involved.some(id => written.has(id)));
+  return contradictions.filter(({ involved }) => involved.some(id => written.has(id)));
 }
 
 /** Kinds that say something of dates, of handedness or of what follows what. */
@@ -74,6 +75,7 @@ async function walkFrom(store: GraphStore, from: readonly string[], conventions:
     direction: 'BOTH',
     depth: conventions.get('limit.depth'),
     limit: conventions.get('limit.lineage'),
+    around: aroundPictures,
   });
 }
 
@@ -82,10 +84,11 @@ async function around(store: GraphStore, subjects: readonly string[]): Promise<r
   const found = new FoundRows([]);
   let ids = subjects;
   for (let step = 0; step < 2 && ids.length > 0; step++) {
-    const { linked, named } = await store.surroundings(ids, datesOf);
-    found.take([...linked.flat(), ...named]);
-    const done = new Set(ids);
-    ids = named.flatMap(({ id }) => (isSubject(id) && !done.has(id) ? [id] : []));
+    const { own, rounds } = await store.surroundings(ids, { rounds: [datesOf] });
+    const come = rounds.flat();
+    found.take(come);
+    const named = new Set([...own, ...come].flatMap(linkedIds));
+    ids = come.flatMap(({ id }) => (isSubject(id) && named.has(id) ? [id] : []));
   }
   return found.rows();
 }

@@ -10,6 +10,7 @@ import { type AccessOf, countedAccesses } from './edition-accesses.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf } from './edition-outlets.ts';
 import { windowLinks } from './edition-window.ts';
+import { linkedIn } from './linked-in.ts';
 import { locatedPlace } from './located-places.ts';
 
 /** An edition as a question about reach needs it, from its claims; with the ids of the datings that count. */
@@ -37,11 +38,11 @@ export async function reachInputs(
   conventions: Conventions,
   basis: Basis,
 ): Promise<ReachInputs> {
-  const [rows, { linked, named: around }] = await Promise.all([store.rows(ids), store.surroundings(ids, windowLinks)]);
-  const editions = rows.map(row => (row?.kind === 'Edition' ? row : undefined));
-  const claims = linked as readonly (readonly AnyClaim[])[];
+  const { own, rounds } = await store.surroundings(ids, { rounds: [windowLinks] });
+  const known = new Map([...own, ...rounds.flat()].map(row => [row.id, row]));
+  const editions = ids.map(id => known.get(id)).map(row => (row?.kind === 'Edition' ? row : undefined));
+  const claims = ids.map(linkedIn(known.values(), windowLinks)) as readonly (readonly AnyClaim[])[];
   const all = claims.flat();
-  const known = new Map(around.map(row => [row.id, row]));
   const names = [...new Set(namedBy(editions, all))];
   const groups = names.filter(id => !known.has(id));
   const rest = groups.length === 0 ? [] : await store.rows(groups);

@@ -50,10 +50,10 @@ export interface GraphStore {
   linked(ids: readonly string[], via: readonly Via[], view?: View): Promise<readonly (readonly Stamped<AnyRow>[])[]>;
 
   /**
-   * What `linked` finds, and what that and the rows of the ids name in their links: many questions ask for it next, and so
-   * it comes on the same way.
+   * Rows by id with what stands around them, round by round: many questions ask for what is linked with what they have just
+   * been told, and so it comes on the same way.
    */
-  surroundings(ids: readonly string[], via: readonly Via[], view?: View): Promise<Surroundings>;
+  surroundings(ids: readonly string[], around: Around, view?: View): Promise<Surroundings>;
 
   /**
    * What is reached from some records by steps of some kinds, breadth first; no path is followed twice, and circles end.
@@ -176,11 +176,23 @@ export interface View {
   readonly asOf?: number;
 }
 
+/**
+ * How far is looked around some rows. A round looks around the rows of the round before, the first one around those that are
+ * asked about. It comes upon what holds one of them in one of its links, and what that and they themselves name in a role or
+ * field.
+ */
+export interface Around {
+  /** Links of each round. */
+  readonly rounds: readonly (readonly Via[])[];
+  /** Most rows that a round after the first looks around: where there are more, it is left out with all that follow. Absent: any number. */
+  readonly most?: number;
+}
+
 export interface Surroundings {
-  /** As `linked` has it. */
-  readonly linked: readonly (readonly Stamped<AnyRow>[])[];
-  /** What the rows that were found, and those of the ids, name in a role or field: each once, by id; none of the ids. */
-  readonly named: readonly Stamped<AnyRow>[];
+  /** Rows of the ids, each once, by id. */
+  readonly own: readonly Stamped<AnyRow>[];
+  /** What each round came upon that was not there before: each row once in all, by id. */
+  readonly rounds: readonly (readonly Stamped<AnyRow>[])[];
 }
 
 export interface Via {
@@ -209,6 +221,8 @@ export interface WalkAsked {
   /** Ids of claims that are not crossed. */
   readonly excluded?: readonly string[];
   readonly view?: View;
+  /** How far to look around the records and claims of the answer; absent: not at all. */
+  readonly around?: Around;
 }
 
 export interface Walk {
@@ -225,6 +239,8 @@ export interface Walk {
   readonly frontier: readonly string[];
   /** There is a frontier. */
   readonly cut: boolean;
+  /** As the rounds of surroundings; there where it was asked for. */
+  readonly around?: Surroundings['rounds'];
 }
 
 /** Place in a list ordered by (sort key, id). */

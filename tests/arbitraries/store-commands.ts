@@ -3,12 +3,14 @@ import { claimStepNames, type WalkStep } from '../../src/domain/descent/walk-ste
 import type { AnyRow, Origin } from '../../src/domain/model/row.ts';
 import { foldTokens, sortKey } from '../../src/domain/text/fold.ts';
 import type {
+  Around,
   EditionFilter,
   EditionWindow,
   GraphStore,
   SearchAsked,
   SearchFilter,
   SearchPosition,
+  Via,
   WalkAsked,
   WindowKey,
 } from '../../src/store/graph-store.ts';
@@ -192,6 +194,22 @@ const filter: fc.Arbitrary<EditionFilter> = fc.record(
   { requiredKeys: [] },
 );
 
+const via: fc.Arbitrary<Via[]> = fc.subarray([
+  { kind: 'Edition', name: 'work' },
+  { kind: 'Imprint', name: 'edition' },
+  { kind: 'Imprint', name: 'place' },
+  { kind: 'Copying', name: 'copy' },
+  { kind: 'Copying', name: 'source' },
+  { kind: 'Depiction', name: 'picture' },
+  { kind: 'Comparison', name: 'against' },
+  { kind: 'Opinion', name: 'claim' },
+]);
+
+const around: fc.Arbitrary<Around> = fc.record(
+  { rounds: fc.array(via, { maxLength: 3 }), most: fc.nat(8) },
+  { requiredKeys: ['rounds'] },
+);
+
 const walkAsked: fc.Arbitrary<WalkAsked> = fc
   .record(
     {
@@ -206,6 +224,7 @@ const walkAsked: fc.Arbitrary<WalkAsked> = fc
       }),
       excluded: fc.array(ids, { maxLength: 3 }),
       view: fc.record({ asOf: fc.nat(8) }),
+      around,
     },
     { requiredKeys: ['from', 'steps', 'direction', 'depth', 'limit'] },
   )
@@ -299,22 +318,12 @@ function questions(): fc.Arbitrary<StoreCommand> {
   const lists = fc.array(ids, { maxLength: 4 });
   const position = fc.option(fc.record({ sort: words.map(sortKey), id: ids }), { nil: undefined });
   const limit = fc.integer({ min: 1, max: 9 });
-  const via = fc.subarray([
-    { kind: 'Edition', name: 'work' },
-    { kind: 'Imprint', name: 'edition' },
-    { kind: 'Imprint', name: 'place' },
-    { kind: 'Copying', name: 'copy' },
-    { kind: 'Copying', name: 'source' },
-    { kind: 'Depiction', name: 'picture' },
-    { kind: 'Comparison', name: 'against' },
-    { kind: 'Opinion', name: 'claim' },
-  ] as const);
   const kind = fc.constantFrom('Work', 'Edition', 'Place', 'Plate', 'Piece', 'Photograph');
   const view = asOf.map(at => (at === undefined ? undefined : { asOf: at }));
   return fc.oneof(
     ask('rows', fc.tuple(lists, view)),
     ask('linked', fc.tuple(lists, via, view)),
-    ask('surroundings', fc.tuple(lists, via, view)),
+    ask('surroundings', fc.tuple(lists, around, view)),
     ask('walk', fc.tuple(walkAsked)),
     ask('list', fc.tuple(kind, position, limit)),
     ask('count', fc.tuple(kind)),

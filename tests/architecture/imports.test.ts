@@ -14,7 +14,7 @@ const rules = new Map(
 /** Files directly in src compose the others; `errors` stands below all. */
 const topFiles = ['main', 'run-main', 'lean-process', 'compose', 'config', 'generate'].map(name => `src/${name}.ts`);
 
-const ports = ['src/store/graph-store.ts', 'src/questions/ports.ts'];
+const ports = ['src/store/graph-store.ts', 'src/store/surroundings.ts', 'src/questions/ports.ts'];
 
 function partOf(file: string): string {
   if (file === 'src/errors.ts') return 'errors';

@@ -7,7 +7,7 @@ import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
 import type * as port from '../../src/store/graph-store.ts';
-import { surroundingsOf } from '../../src/store/surroundings.ts';
+import { roundsAround, surroundingsOf } from '../../src/store/surroundings.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
 import { groupsOf } from './memory-store-groups.ts';
 import { isValid, rowInOrder, value } from './memory-store-rows.ts';
@@ -46,13 +46,16 @@ class MemoryStore implements port.GraphStore {
     return ids.map(id => rows.filter(row => via.some(link => link.kind === row.kind && value(row, link.name) === id)));
   }
 
-  surroundings(ids: readonly string[], via: readonly port.Via[], view?: port.View) {
-    return surroundingsOf(this, ids, via, view);
+  surroundings(ids: readonly string[], around: port.Around, view?: port.View) {
+    return surroundingsOf(this, ids, around, view);
   }
 
   async walk(asked: port.WalkAsked): Promise<port.Walk> {
     this.#open();
-    return walkOver(this.#allRows(asked.view), asked);
+    const walked = walkOver(this.#allRows(asked.view), asked);
+    if (asked.around === undefined) return walked;
+    const own = [...walked.records, ...walked.claims];
+    return { ...walked, around: await roundsAround(this, own, asked.around, asked.view) };
   }
 
   async list(

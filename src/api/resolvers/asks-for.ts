@@ -8,25 +8,6 @@ export function asksFor(info: GraphQLResolveInfo, ...path: readonly string[]): b
   return info.fieldNodes.some(node => node.selectionSet !== undefined && selects(node.selectionSet, path, info));
 }
 
-/** Whether the items of a connection are asked for what other rows say: for a field with fields of its own, or for a sentence. */
-export function asksForNamed(info: GraphQLResolveInfo): boolean {
-  const sets = info.fieldNodes.flatMap(({ selectionSet }) => selectionSet ?? []);
-  return sets.some(set => asksDeeper(set, 'connection', info));
-}
-
-function asksDeeper(set: SelectionSetNode, of: 'connection' | 'edge' | 'item', info: GraphQLResolveInfo): boolean {
-  return set.selections.some(selection => {
-    if (selection.kind !== Kind.FIELD) {
-      const inner = innerOf(selection, info);
-      return inner !== undefined && asksDeeper(inner, of, info);
-    }
-    const { name, selectionSet } = selection;
-    if (of === 'item') return selectionSet !== undefined || name.value === 'says';
-    if (selectionSet === undefined || name.value === 'pageInfo') return false;
-    return asksDeeper(selectionSet, name.value === 'edges' ? 'edge' : 'item', info);
-  });
-}
-
 function selects(set: SelectionSetNode, path: readonly string[], info: GraphQLResolveInfo): boolean {
   const [name, ...rest] = path;
   return set.selections.some(selection => {
@@ -39,7 +20,7 @@ function selects(set: SelectionSetNode, path: readonly string[], info: GraphQLRe
   });
 }
 
-function innerOf(
+export function innerOf(
   fragment: Exclude<SelectionNode, { kind: typeof Kind.FIELD }>,
   info: GraphQLResolveInfo,
 ): SelectionSetNode | undefined {

@@ -1,11 +1,14 @@
+import type { GraphQLResolveInfo } from 'graphql';
 import { type ClaimKindName, claimKindNames, isRecordKind, type KindName } from '../../domain/model/kinds.ts';
 import { linksOfKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRow, ClaimBase } from '../../domain/model/row.ts';
 import type { Page, PageAsked } from '../../questions/page.ts';
 import type { GraphStore, Via } from '../../store/graph-store.ts';
 import type { ApiContext } from '../context.ts';
+import type { Soon } from '../loaders/loaders.ts';
 import { pageById } from '../paging/connection.ts';
-import { isClaim } from './load.ts';
+import { aroundLinked } from './asked-around.ts';
+import { isClaim, soon } from './load.ts';
 
 export interface ClaimsWanted {
   readonly kinds?: readonly ClaimKindName[] | null;
@@ -13,17 +16,17 @@ export interface ClaimsWanted {
   readonly standing?: NonNullable<ClaimBase['standing']> | null;
 }
 
-/** Claims that name a record or claim in one of their roles, by id. @param named what they name is asked for too */
-export async function claimsAbout(
+/** Claims that name a record or claim in one of their roles, by id; at once where they are at hand. */
+export function claimsAbout(
   about: { readonly id: string; readonly kind: KindName },
   wanted: ClaimsWanted,
   asked: PageAsked<string>,
-  named: boolean,
-  context: ApiContext,
-): Promise<Page<AnyClaim, string>> {
+  { loaders }: ApiContext,
+  info: GraphQLResolveInfo,
+): Soon<Page<AnyClaim, string>> {
   const via = linksTo(about.kind, wanted.kinds ?? claimKindNames);
-  const rows = via.length === 0 ? [] : await context.loaders.linked.load({ id: about.id, via, named });
-  return pageById(rows.filter(isClaim).filter(fits(wanted)), asked);
+  const rows = via.length === 0 ? [] : loaders.linked({ id: about.id, via, around: aroundLinked(info, via) });
+  return soon(rows, all => pageById(all.filter(isClaim).filter(fits(wanted)), asked));
 }
 
 /**

@@ -15,9 +15,9 @@ import type { ApiContext } from '../context.ts';
 import { connection, pageById } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, type PageArgs, pageAsked } from '../paging/page-args.ts';
-import { asksForNamed } from './asks-for.ts';
+import { aroundLinked } from './asked-around.ts';
 import { type ClaimsWanted, claimsAbout } from './claims-about.ts';
-import { isRecord, loadLink } from './load.ts';
+import { isRecord, loadLink, soon } from './load.ts';
 
 type Resolver = (row: never, args: never, context: ApiContext, info: GraphQLResolveInfo) => unknown;
 type TypeResolvers = Readonly<Record<string, Resolver>>;
@@ -79,11 +79,11 @@ function listResolver(name: string): Resolver {
 /** Records whose field names this one; the connection also says how many there are. */
 function inverseResolver(inverse: Inverse): Resolver {
   const via = [{ kind: inverse.of, name: inverse.field }];
-  return async (row: AnyRecord, args: PageArgs, { loaders }, info) => {
+  return (row: AnyRecord, args: PageArgs, { loaders }, info) => {
     const list = listDigest(inverse.name, args, row.id);
     const asked = pageAsked(args, list, isText);
-    const all = await loaders.linked.load({ id: row.id, via, named: asksForNamed(info) });
-    return { ...connection(pageById(all, asked), list), totalCount: all.length };
+    const rows = loaders.linked({ id: row.id, via, around: aroundLinked(info, via) });
+    return soon(rows, all => ({ ...connection(pageById(all, asked), list), totalCount: all.length }));
   };
 }
 
@@ -92,10 +92,10 @@ const history: Resolver = async (row: AnyRow, args: PageArgs, { questions }) => 
   return connection(await questions.history(row.id, pageAsked(args, list, isNumber)), list);
 };
 
-const claims: Resolver = async (row: AnyRow, args: PageArgs & ClaimsWanted, context, info) => {
+const claims: Resolver = (row: AnyRow, args: PageArgs & ClaimsWanted, context, info) => {
   const list = listDigest('claims', args, row.id);
   const asked = pageAsked(args, list, isText);
-  return connection(await claimsAbout(row, args, asked, asksForNamed(info), context), list);
+  return soon(claimsAbout(row, args, asked, context, info), page => connection(page, list));
 };
 
 const recordBase: TypeResolvers = {
@@ -104,7 +104,7 @@ const recordBase: TypeResolvers = {
   notes: listResolver('notes'),
   sameAs: listResolver('sameAs'),
   columns: (row: AnyRecord) => Object.entries(row.columns ?? {}).map(([name, text]) => ({ name, text })),
-  origins: (row: AnyRecord, _args: never, { loaders }) => loaders.origins.load(row.id),
+  origins: (row: AnyRecord, _args: never, { loaders }) => loaders.origins(row.id),
   claims,
   history,
 };
@@ -112,7 +112,7 @@ const recordBase: TypeResolvers = {
 const claimBase: TypeResolvers = {
   says: async (row: AnyClaim, { language }: { language?: string | null }, { loaders }) => {
     const ids = namedInSentence(row);
-    const rows = await Promise.all(ids.map(id => loaders.row.load(id)));
+    const rows = await Promise.all(ids.map(id => loaders.row(id)));
     const labels = new Map(rows.map((named, i) => [ids[i]!, labelIn(named, language ?? undefined)]));
     return claimSentence(row, id => labels.get(id));
   },

@@ -2,16 +2,23 @@ import { checkId } from '../../domain/model/id.ts';
 import { isClaimKind, isRecordKind } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../../domain/model/row.ts';
 import { PlatestemmaError } from '../../errors.ts';
+import type { Around } from '../../store/graph-store.ts';
 import type { ApiContext } from '../context.ts';
+import type { Soon } from '../loaders/loaders.ts';
 
-/** The row that an id given by a reader names; null if there is none or the text is no id at all. @throws ID_MISTYPED */
-export async function loadAsked(id: string, context: ApiContext): Promise<AnyRow | null> {
-  return isId(id) ? ((await context.loaders.row.load(id)) ?? null) : null;
+/**
+ * The row that an id given by a reader names; null if there is none or the text is no id at all.
+ * @param around what is asked for next
+ * @throws ID_MISTYPED
+ */
+export function loadAsked(id: string, { loaders }: ApiContext, around?: Around): Soon<AnyRow | null> {
+  if (!isId(id)) return null;
+  return soon(around === undefined ? loaders.row(id) : loaders.rowAround(id, around), row => row ?? null);
 }
 
 /** The row that a row names; null if it is absent. */
-export async function loadLink(id: string | undefined, context: ApiContext): Promise<AnyRow | null> {
-  return id === undefined ? null : ((await context.loaders.row.load(id)) ?? null);
+export function loadLink(id: string | undefined, { loaders }: ApiContext): Soon<AnyRow | null> {
+  return id === undefined ? null : soon(loaders.row(id), row => row ?? null);
 }
 
 /** Rows that ids of claims, records and conventions name; what is not there is left out. */
@@ -20,14 +27,18 @@ export async function loadGrounds(ids: readonly string[], context: ApiContext): 
   return rows.filter(row => row !== null);
 }
 
-/** The row of an id: at once if it is at hand. */
-export type RowOf = (id: string | undefined) => AnyRow | null | Promise<AnyRow | null>;
+/** Goes on with what is at hand at once, with a promise when it comes. */
+export function soon<T, U>(value: Soon<T>, next: (value: T) => U): Soon<U> {
+  return value instanceof Promise ? value.then(next) : next(value);
+}
+
+/** The row of an id. */
+export type RowOf = (id: string | undefined) => Soon<AnyRow | null>;
 
 /** Rows that a question has read are not asked for again in the same request, and come without a promise. */
 export function rowsAtHand(rows: readonly AnyRow[], context: ApiContext): RowOf {
-  const known = new Map(rows.map(row => [row.id, row]));
-  for (const row of rows) context.loaders.row.prime(row.id, row);
-  return id => (id === undefined ? null : (known.get(id) ?? loadLink(id, context)));
+  context.loaders.take(rows);
+  return id => loadLink(id, context);
 }
 
 /** @throws ID_MISTYPED: that is told, since a reader's slip would else look like an answer */

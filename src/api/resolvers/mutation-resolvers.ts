@@ -10,7 +10,7 @@ import { rowField } from '../../domain/model/sdl-commands.ts';
 import type { Signed, Superseded, Undoing, Written } from '../../questions/commands.ts';
 import type { Contradiction } from '../../questions/lineage-answer.ts';
 import type { ApiContext } from '../context.ts';
-import { makeLoaders } from '../loaders/loaders.ts';
+import { Loaders } from '../loaders/loaders.ts';
 import { given, type Nullable } from './given.ts';
 import { loadGrounds } from './load.ts';
 
@@ -108,5 +108,5 @@ function signedBy({ signed }: Signature, reason: string, context: ApiContext): S
 
 /** What was read before a change may be otherwise now. */
 function forget(context: ApiContext): void {
-  context.loaders = makeLoaders(context.store, context.questions);
+  context.loaders = new Loaders(context.store, context.questions);
 }

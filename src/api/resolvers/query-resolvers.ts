@@ -5,7 +5,7 @@ import type { ApiContext } from '../context.ts';
 import { connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, largestPage, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
-import { asksForNamed } from './asks-for.ts';
+import { aroundRow } from './asked-around.ts';
 import { type ClaimsWanted, claimsAbout, claimsOfKinds } from './claims-about.ts';
 import { descent } from './descent-resolvers.ts';
 import { given } from './given.ts';
@@ -28,10 +28,12 @@ export const queryResolvers = {
   reach,
   lineage,
   descent,
-  node: (_root: unknown, { id }: { id: string }, context: ApiContext) => loadAsked(id, context),
-  nodes: (_root: unknown, { ids }: { ids: readonly string[] }, context: ApiContext) => {
+  node: (_root: unknown, { id }: { id: string }, context: ApiContext, info: GraphQLResolveInfo) =>
+    loadAsked(id, context, aroundRow(info)),
+  nodes: (_root: unknown, { ids }: { ids: readonly string[] }, context: ApiContext, info: GraphQLResolveInfo) => {
     atMost(ids, 'ids');
-    return ids.map(id => loadAsked(id, context));
+    const around = aroundRow(info);
+    return ids.map(id => loadAsked(id, context, around));
   },
   claims,
   search,
@@ -65,7 +67,7 @@ export const queryResolvers = {
   },
   conventions: async (_root: unknown, _args: unknown, { questions, loaders }: ApiContext) => {
     const inForce = await questions.conventions();
-    return loaders.row.loadMany(inForce.map(convention => convention.id));
+    return inForce.map(convention => loaders.row(convention.id));
   },
 };
 
@@ -91,7 +93,7 @@ async function claims(
   }
   const about = await loadAsked(args.about, context);
   if (about === null) return connection({ items: [], more: false }, list);
-  return connection(await claimsAbout(about, args, asked, asksForNamed(info), context), list);
+  return connection(await claimsAbout(about, args, asked, context, info), list);
 }
 
 /** Change sets are counted from 1 without gaps, so that their numbers are the cursors. */

@@ -1,5 +1,4 @@
 import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
-import { linksOfKind } from '../../domain/model/links.ts';
 import type { AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { Via } from '../../store/graph-store.ts';
@@ -32,11 +31,6 @@ export class SupposedRows {
   get records(): readonly Stamped<AnyRow>[] {
     return this.all.filter(({ kind }) => isRecordKind(kind));
   }
-}
-
-/** What a row names in its links. */
-export function linksOf(row: AnyRow): readonly string[] {
-  return linksOfKind(row.kind).flatMap(({ name }) => held(row, name) ?? []);
 }
 
 export function held(row: AnyRow, name: string): string | undefined {

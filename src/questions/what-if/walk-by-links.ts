@@ -4,6 +4,7 @@ import { isRecordKind } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { GraphStore, Via, Walk, WalkAsked } from '../../store/graph-store.ts';
+import { linkedIn } from '../linked-in.ts';
 import { held } from './supposed-rows.ts';
 
 type Reads = Pick<GraphStore, 'rows' | 'surroundings'>;
@@ -98,13 +99,13 @@ async function stepsFrom(
   rows: Map<string, Stamped<AnyRow>>,
 ): Promise<readonly Step[]> {
   if (layer.length === 0 || asked.steps.length === 0) return [];
-  const { linked, named } = await store.surroundings(
-    layer,
-    asked.steps.map(step => viaOf(step, side)),
-  );
-  for (const row of [...linked.flat(), ...named]) rows.set(row.id, row);
-  return layer.flatMap((near, i) => [
-    ...linked[i]!.flatMap(row => stepOver(row, near, side, asked)),
+  const via = asked.steps.map(step => viaOf(step, side));
+  const { own, rounds } = await store.surroundings(layer, { rounds: [via] });
+  const found = [...own, ...rounds.flat()];
+  for (const row of found) rows.set(row.id, row);
+  const linked = linkedIn(found, via);
+  return layer.flatMap(near => [
+    ...linked(near).flatMap(row => stepOver(row, near, side, asked)),
     ...stepToWhole(rows.get(near)!, asked),
   ]);
 }

@@ -2,10 +2,11 @@ import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import type { AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import { findable } from '../../domain/text/findable.ts';
-import type { GraphStore, Surroundings, Via, Walk, WalkAsked } from '../../store/graph-store.ts';
+import type { GraphStore, Walk, WalkAsked } from '../../store/graph-store.ts';
+import { surroundingsOf } from '../../store/surroundings.ts';
 import type { LeftOut } from './left-out.ts';
 import { overStore } from './over-store.ts';
-import { linksOf, type SupposedRows } from './supposed-rows.ts';
+import type { SupposedRows } from './supposed-rows.ts';
 import { walkByLinks } from './walk-by-links.ts';
 import { bySortAndId } from './windows-of-editions.ts';
 
@@ -32,32 +33,42 @@ export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore 
       const found = row ?? supposed.get(ids[i]!);
       return found === undefined || hidden.has(found.id) ? undefined : leftOut.seen(found);
     });
-  const withSupposed = (ids: readonly string[], via: readonly Via[], linked: readonly (readonly Row[])[]) =>
-    linked.map((list, i) => {
+  const linked: GraphStore['linked'] = async (ids, via) =>
+    (await base.linked(ids, via)).map((list, i) => {
       const more = supposed.linked(ids[i]!, via);
       return seenIn(more.length === 0 ? list : [...list, ...more].sort((a, b) => compareText(a.id, b.id)));
     });
-  const surroundings = async (ids: readonly string[], via: readonly Via[]): Promise<Surroundings> => {
-    const around = await base.surroundings(ids, via);
-    const linked = withSupposed(ids, via, around.linked);
-    const names = namedByThese([...linked.flat(), ...ids.flatMap(id => supposed.get(id) ?? [])], supposed);
-    const known = new Set([...ids, ...around.named.map(({ id }) => id)]);
-    const missing = [...names].filter(id => !known.has(id));
-    if (missing.length === 0) return { linked, named: seenIn(around.named) };
-    const more = (await rows(missing)).filter(row => row !== undefined);
-    return { linked, named: [...seenIn(around.named), ...more].sort((a, b) => compareText(a.id, b.id)) };
+  const surroundings: GraphStore['surroundings'] = async (ids, around) => {
+    if (supposed.all.length > 0) return surroundingsOf({ rows, linked }, ids, around);
+    const { own, rounds } = await base.surroundings(ids, around);
+    return { own: seenIn(own), rounds: rounds.map(seenIn) };
   };
   const walk = async (asked: WalkAsked): Promise<Walk> => {
-    if (isWalkedOver(asked, otherwise)) return walkByLinks({ rows, surroundings }, asked);
+    const { around, ...only } = asked;
+    if (supposed.all.length === 0 && !isWalkedOver(asked, otherwise)) {
+      const found = await base.walk(withoutLeftOut(asked));
+      return found.around === undefined ? found : { ...found, around: found.around.map(seenIn) };
+    }
+    const found = await (isWalkedOver(asked, otherwise)
+      ? walkByLinks({ rows, surroundings }, only)
+      : base.walk(withoutLeftOut(only)));
+    if (around === undefined) return found;
+    const { rounds } = await surroundings(
+      [...found.records, ...found.claims].map(({ id }) => id),
+      around,
+    );
+    return { ...found, around: rounds };
+  };
+  const withoutLeftOut = (asked: WalkAsked): WalkAsked => {
     const excluded = [...(asked.excluded ?? []), ...idsAmongSteps(leftOut.ids, asked)];
-    return base.walk(excluded.length === 0 ? asked : { ...asked, excluded });
+    return excluded.length === 0 ? asked : { ...asked, excluded };
   };
   const records = (kind: RecordKindName) =>
     supposed.ofKinds([kind]).map(row => ({ sort: findable(row as AnyRecord).sort, id: row.id }));
 
   return overStore(base, {
     rows,
-    linked: async (ids, via) => withSupposed(ids, via, await base.linked(ids, via)),
+    linked,
     surroundings,
     walk,
     scan: async (after, limit) => {
@@ -71,11 +82,6 @@ export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore 
     },
     count: async kind => (await base.count(kind)) + records(kind).length,
   });
-}
-
-/** What supposed rows among some name. */
-function namedByThese(rows: readonly Row[], supposed: SupposedRows): ReadonlySet<string> {
-  return new Set(rows.filter(({ id }) => supposed.get(id) !== undefined).flatMap(linksOf));
 }
 
 /** Whether a walk may cross what is supposed, or come to what is left out for what it says: no engine knows of either. */

@@ -6,23 +6,19 @@ import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type * as port from '../graph-store.ts';
-import { surroundingsOf } from '../surroundings.ts';
+import { roundsAround, surroundingsOf } from '../surroundings.ts';
 import { encodeWindow } from '../window-codec.ts';
+import { surroundings } from './around-reader.ts';
 import type { Ask, Connection, Values } from './connection.ts';
 import { type ChangeSetRow, changesAfter, decodeChangeSet } from './history-reader.ts';
 import { closedError } from './neo4j-error.ts';
 import { ReachReader } from './reach-reader.ts';
 import { decodeRow, type ReadProperties } from './row-codec.ts';
 import { SearchReader } from './search-reader.ts';
-import { cypher, linkedAsOfText, linkedText, surroundingsText } from './statements.ts';
+import { cypher, linkedAsOfText, linkedText } from './statements.ts';
 import { walk } from './walk-reader.ts';
 import { Writer } from './writer.ts';
 import { writtenBatch } from './written-batch.ts';
-
-type SurroundingsRow = [
-  lists: readonly (readonly [at: number, rows: readonly ReadProperties[]])[],
-  named: readonly ReadProperties[],
-];
 
 /** A graph in a Neo4j database: turns what the port speaks of into statements, and back. */
 export class Neo4jStore implements port.GraphStore {
@@ -64,18 +60,16 @@ export class Neo4jStore implements port.GraphStore {
     return ids.map((_, i) => (found[i] ?? []).map(decodeRow).sort((a, b) => compareText(a.id, b.id)));
   }
 
-  async surroundings(ids: readonly string[], via: readonly port.Via[], view?: port.View): Promise<port.Surroundings> {
-    const links = via.filter(({ kind, name }) => linkKind(kind, name) !== undefined);
-    if (view?.asOf !== undefined || links.length === 0 || ids.length === 0) return surroundingsOf(this, ids, via, view);
-    const [found] = await this.#question()<SurroundingsRow>(surroundingsText(links), { ids });
-    const lists = new Map(found![0]);
-    const rows = (properties: readonly ReadProperties[] = []) =>
-      properties.map(decodeRow).sort((a, b) => compareText(a.id, b.id));
-    return { linked: ids.map((_, i) => rows(lists.get(i))), named: rows(found![1]) };
+  async surroundings(ids: readonly string[], around: port.Around, view?: port.View): Promise<port.Surroundings> {
+    if (view?.asOf !== undefined) return surroundingsOf(this, ids, around, view);
+    return surroundings(this.#question(), ids, around);
   }
 
   async walk(asked: port.WalkAsked): Promise<port.Walk> {
-    return walk(this.#question(), asked);
+    const found = await walk(this.#question(), asked);
+    const { around, view } = asked;
+    if (around === undefined || found.around !== undefined) return found;
+    return { ...found, around: await roundsAround(this, [...found.records, ...found.claims], around, view) };
   }
 
   async list(

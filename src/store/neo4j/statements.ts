@@ -1,5 +1,5 @@
 import type { Via } from '../graph-store.ts';
-import { everyLinkType, linkType, pastLinkType } from './names.ts';
+import { linkType, pastLinkType } from './names.ts';
 
 /** Stands for "now" in a view: no change set has so high a number. */
 export const now = Number.MAX_SAFE_INTEGER;
@@ -168,22 +168,6 @@ UNWIND range(0, size($ids) - 1) AS i
 MATCH (:Row {id: $ids[i]})<-[:${via.map(linkType).join('|')}]-(n)
 WITH DISTINCT i, n
 RETURN collect([i, properties(n)])`;
-}
-
-/** The same, and what that and the records themselves link to now. */
-export function surroundingsText(via: readonly Via[]): string {
-  return `
-UNWIND range(0, size($ids) - 1) AS i
-MATCH (o:Row {id: $ids[i]})
-OPTIONAL MATCH (o)<-[:${via.map(linkType).join('|')}]-(n)
-WITH i, o, collect(DISTINCT n) AS held
-WITH collect([i, [n IN held | properties(n)]]) AS lists, collect(o) AS own, collect(held) AS found
-CALL (own, found) {
-  UNWIND reduce(all = own, held IN found | all + held) AS row
-  MATCH (row)-[:${everyLinkType}]->(e) WHERE NOT e.id IN $ids
-  RETURN collect(DISTINCT e) AS named
-}
-RETURN lists, [e IN named | properties(e)]`;
 }
 
 /** The same as of a change set. */

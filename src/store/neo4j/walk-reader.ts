@@ -4,6 +4,7 @@ import { recordKindNames } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { Walk, WalkAsked } from '../graph-store.ts';
+import { knownIn, roundsOf, roundsValues } from './around-reader.ts';
 import type { Ask } from './connection.ts';
 import { decodeRow, type ReadProperties } from './row-codec.ts';
 import { cypher, now } from './statements.ts';
@@ -31,27 +32,23 @@ interface Side {
 const manyBeginnings = 16;
 
 /**
- * Walks over derived steps, one statement a direction, where they say all that is asked; else over claims, one statement a
- * layer.
+ * Walks over derived steps, by one statement with what stands around, where they say all that is asked; else over claims, one
+ * statement a layer, and does not look around.
  */
 export async function walk(ask: Ask, asked: WalkAsked): Promise<Walk> {
   const directions: readonly WalkSide[] = asked.direction === 'BOTH' ? ['SOURCES', 'COPIES'] : [asked.direction];
-  const rows = new Map<string, Row>();
   const isDerived = countsAsDerived(asked) && asked.steps.length > 0 && asked.from.length < manyBeginnings;
-  const sides = isDerived
-    ? await Promise.all(directions.map(direction => sideAtOnce(ask, asked, direction, rows)))
-    : await sidesByLayers(ask, asked, directions);
+  if (isDerived) return walkAtOnce(ask, asked, directions);
+  const sides = await sidesByLayers(ask, asked, directions);
   const reached = union(sides).slice(0, asked.limit);
   const there = new Set(reached.map(([id]) => id));
   const claims = claimsBetween(sides, there);
-  const frontier = frontierOf(sides, there);
-  if (!isDerived) await readRows(ask, [...there, ...claims], asked, rows);
+  const rows = await readRows(ask, [...there, ...claims], asked);
   return {
     records: reached.map(([id]) => rows.get(id) as Stamped<AnyRecord>),
     depth: reached.map(([, depth]) => depth),
     claims: claims.map(id => rows.get(id) as Stamped<AnyClaim>),
-    frontier: reached.flatMap(([id]) => (frontier.has(id) ? [id] : [])),
-    cut: frontier.size > 0,
+    ...frontierOf(sides, [...there]),
   };
 }
 
@@ -60,34 +57,43 @@ function countsAsDerived({ basis = defaultBasis, excluded = [], view }: WalkAske
   return view?.asOf === undefined && excluded.length === 0 && isSameBasis(basis, defaultBasis);
 }
 
-type Reached = [
-  record: ReadProperties,
-  depth: number,
-  onward: readonly string[],
-  claims: readonly [far: string, claim: ReadProperties][],
+type SideRow = readonly (readonly [id: string, depth: number, onward: readonly string[]])[];
+
+type WalkRow = [
+  records: readonly ReadProperties[],
+  depth: readonly number[],
+  claims: readonly ReadProperties[],
+  sides: readonly SideRow[],
+  rounds: readonly (readonly ReadProperties[])[],
 ];
 
-async function sideAtOnce(ask: Ask, asked: WalkAsked, direction: WalkSide, rows: Map<string, Row>): Promise<Side> {
-  const { from, steps, depth, limit } = asked;
-  const [answer] = await ask<[readonly Reached[]]>(reachedText(steps, direction, depth), {
-    from: [...new Set(from)],
+async function walkAtOnce(ask: Ask, asked: WalkAsked, directions: readonly WalkSide[]): Promise<Walk> {
+  const { from, steps, depth: deepest, limit, around } = asked;
+  const known = knownIn(around ?? { rounds: [] });
+  const [found] = await ask<WalkRow>(reachedText(steps, directions, deepest, known.rounds), {
+    from,
     limit: neo4j.int(limit),
+    ...roundsValues(known),
   });
-  const found = answer![0];
-  const claims: ClaimStep[] = [];
-  for (const [record, , , ofRecord] of found) {
-    const near = record['id'] as string;
-    rows.set(near, decodeRow(record));
-    for (const [far, claim] of ofRecord) {
-      const id = claim['id'] as string;
-      if (!rows.has(id)) rows.set(id, decodeRow(claim));
-      claims.push({ near, far, claim: id });
-    }
-  }
+  const [records, depth, claims, sides, rounds] = found!;
+  const rows = records.map(decodeRow) as Stamped<AnyRecord>[];
+  const joining = claims.map(decodeRow).sort((a, b) => compareText(a.id, b.id)) as Stamped<AnyClaim>[];
   return {
-    depths: new Map(found.map(([record, depthOf]) => [record['id'] as string, depthOf])),
-    steps: found.flatMap(([record, , onward]) => onward.map(far => ({ near: record['id'] as string, far }))),
-    claims,
+    records: rows,
+    depth,
+    claims: joining,
+    ...frontierOf(
+      sides.map(sideOf),
+      rows.map(({ id }) => id),
+    ),
+    ...(around === undefined ? {} : { around: roundsOf(rounds, known) }),
+  };
+}
+
+function sideOf(found: SideRow): Pick<Side, 'depths' | 'steps'> {
+  return {
+    depths: new Map(found.map(([id, depth]) => [id, depth])),
+    steps: found.flatMap(([near, , onward]) => onward.map(far => ({ near, far }))),
   };
 }
 
@@ -140,10 +146,10 @@ function claimSteps(steps: readonly StepRow[]): readonly ClaimStep[] {
   return steps.flatMap(([near, claim, far]) => (claim === null ? [] : [{ near, far, claim }]));
 }
 
-async function readRows(ask: Ask, ids: readonly string[], { view }: WalkAsked, rows: Map<string, Row>): Promise<void> {
+async function readRows(ask: Ask, ids: readonly string[], { view }: WalkAsked): Promise<ReadonlyMap<string, Row>> {
   const given = { ids, asOf: neo4j.int(view?.asOf ?? now) };
   const [found] = await ask<[readonly [number, ReadProperties][]]>(cypher.rowsAsOf, given);
-  for (const [at, properties] of found![0]) rows.set(ids[at]!, decodeRow(properties));
+  return new Map(found![0].map(([at, properties]) => [ids[at]!, decodeRow(properties)]));
 }
 
 /** By (least depth, id). */
@@ -164,12 +170,17 @@ function claimsBetween(sides: readonly Side[], there: ReadonlySet<string>): read
   return [...new Set(joining)].sort(compareText);
 }
 
-/** Ids of the records of which a side that has them does not have what a step of theirs leads to. */
-function frontierOf(sides: readonly Side[], there: ReadonlySet<string>): ReadonlySet<string> {
-  const frontier = new Set<string>();
+/** Records, in their order, of which a side that has them does not have what a step of theirs leads to. */
+function frontierOf(
+  sides: readonly Pick<Side, 'depths' | 'steps'>[],
+  reached: readonly string[],
+): Pick<Walk, 'frontier' | 'cut'> {
+  const there = new Set(reached);
+  const leading = new Set<string>();
   for (const { depths, steps } of sides) {
     const has = (id: string) => there.has(id) && depths.has(id);
-    for (const { near, far } of steps) if (has(near) && !has(far)) frontier.add(near);
+    for (const { near, far } of steps) if (has(near) && !has(far)) leading.add(near);
   }
-  return frontier;
+  const frontier = reached.filter(id => leading.has(id));
+  return { frontier, cut: frontier.length > 0 };
 }

@@ -1,4 +1,6 @@
 import { type ClaimStep, claimSteps, type WalkStep } from '../../domain/descent/walk-steps.ts';
+import type { Via } from '../graph-store.ts';
+import { propertiesOf, roundsAnswer, roundsText } from './around-statements.ts';
 import { linkType, pastLinkType, stepType } from './names.ts';
 import { linkAsOf, versionAsOf } from './statements.ts';
 
@@ -6,23 +8,45 @@ import { linkAsOf, versionAsOf } from './statements.ts';
 export type WalkSide = 'SOURCES' | 'COPIES';
 
 /**
- * What is reached now under the default basis, as one list: properties and depth of each record, the steps from it to this side as
- * [far id, claim id], and the claims from it to its sources, whole. The path has no name and no condition, so that the server
- * sees each record once however many ways lead to it.
+ * What is reached now under the default basis: properties of the records by (depth, id), and their depths; properties of the
+ * claims that join two of them; for each side id, depth and the steps onward of what it reaches; and the rounds around all.
+ * Paths have no name and no condition, so that the server sees each record once however many ways lead to it.
  * @param depth is part of the text: how long a path may be is no value
  */
-export function reachedText(steps: readonly WalkStep[], side: WalkSide, depth: number): string {
+export function reachedText(
+  steps: readonly WalkStep[],
+  sides: readonly WalkSide[],
+  depth: number,
+  rounds: readonly (readonly Via[])[],
+): string {
   const types = steps.map(stepType).join('|');
-  const [outward, inward] = [`-[s:${types}]->`, `<-[s:${types}]-`];
-  const path = side === 'SOURCES' ? `-[r:${types}*0..${depth}]->` : `<-[r:${types}*0..${depth}]-`;
   return `
-UNWIND $from AS id
-MATCH (p:Row {id: id}) WHERE p:Record
-CALL (p) { MATCH (p)${path}(q) RETURN q, min(size(r)) AS d }
-WITH q, min(d) AS depth ORDER BY depth, q.id LIMIT $limit
-RETURN collect([properties(q), depth,
-  COLLECT { MATCH (q)${side === 'SOURCES' ? outward : inward}(f) RETURN f.id },
-  COLLECT { MATCH (q)${outward}(f) WHERE s.claim IS NOT NULL MATCH (c:Row {id: s.claim}) RETURN [f.id, properties(c)] }])`;
+CALL () { UNWIND $from AS id MATCH (p:Row {id: id}) WHERE p:Record RETURN collect(DISTINCT p) AS starts }
+${sides.map(side => sideText(side, types, depth)).join('\n')}
+CALL (${sides.join(', ')}) {
+  UNWIND ${sides.join(' + ')} AS reached
+  WITH reached[0] AS q, min(reached[1]) AS depth ORDER BY depth, q.id LIMIT $limit
+  RETURN collect(q) AS records, collect(depth) AS depths
+}
+CALL (records) {
+  UNWIND records AS q
+  MATCH (q)-[s:${types}]->(f) WHERE s.claim IS NOT NULL AND f IN records
+  MATCH (c:Row {id: s.claim})
+  RETURN collect(DISTINCT c) AS claims
+}
+${roundsText('records + claims', rounds)}
+RETURN ${propertiesOf('records')}, depths, ${propertiesOf('claims')},
+  [${sides.map(side => `[x IN ${side} | [x[0].id, x[1], x[2]]]`).join(', ')}], ${roundsAnswer(rounds)}`;
+}
+
+function sideText(side: WalkSide, types: string, depth: number): string {
+  const [left, right] = side === 'SOURCES' ? ['', '>'] : ['<', ''];
+  return `CALL (starts) {
+  UNWIND starts AS p
+  CALL (p) { MATCH (p)${left}-[r:${types}*0..${depth}]-${right}(q) RETURN q, min(size(r)) AS d }
+  WITH q, min(d) AS depth ORDER BY depth, q.id LIMIT $limit
+  RETURN collect([q, depth, COLLECT { MATCH (q)${left}-[:${types}]-${right}(f) RETURN f.id }]) AS ${side}
+}`;
 }
 
 /** Records among some ids that are there in a view. */

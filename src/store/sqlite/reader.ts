@@ -1,20 +1,20 @@
 import { statSync } from 'node:fs';
 import type { DatabaseSync } from 'node:sqlite';
 import type { Origin } from '../../domain/model/row.ts';
-import { compareText } from '../../domain/text/compare.ts';
 import type { EditionFilter } from '../graph-store.ts';
 import type { GroupsFound, KnownGroups } from '../groups-known.ts';
 import type { NamedWindow, NamedWindowRow } from '../window-codec.ts';
+import { type AroundCall, AroundReader } from './around-reader.ts';
 import type { Deadline } from './deadline.ts';
 import { HistoryReader, type WrittenChangeRow } from './history-reader.ts';
 import { KeyCache } from './key-cache.ts';
 import { Prepared } from './prepared.ts';
 import { ReachReader } from './reach-reader.ts';
 import type { ReadRow } from './row-codec.ts';
-import { linksIn, type RowNode, RowReader } from './row-reader.ts';
+import { RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
 import { type SearchAnswer, type SearchCall, SearchReader } from './search-reader.ts';
-import { kindSql, linkedSql, now, sql } from './statements.ts';
+import { kindSql, now, sql } from './statements.ts';
 import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
 
 export type OriginPair = readonly [key: string, source: string];
@@ -45,6 +45,7 @@ export class Reader {
   readonly #reach: ReachReader;
   readonly #search: SearchReader;
   readonly #rows: RowReader;
+  readonly #around: AroundReader;
   readonly #walk: WalkReader;
   readonly #history: HistoryReader;
 
@@ -59,6 +60,7 @@ export class Reader {
     this.#reach = new ReachReader(this.prepared, this.#keys);
     this.#search = new SearchReader(this.prepared, this.#keys, gathered);
     this.#rows = new RowReader(this.prepared);
+    this.#around = new AroundReader(this.prepared, this.#rows);
     this.#walk = new WalkReader(this.prepared, this.#rows, deadline);
     this.#history = new HistoryReader(this.prepared, this.#rows, deadline);
   }
@@ -85,31 +87,18 @@ export class Reader {
   }
 
   linked(ids: readonly string[], codes: readonly number[], asOf = now): ReadRow[][] {
-    const found = ids.map(() => new Map<number, RowNode>());
-    if (codes.length === 0) return found.map(() => []);
-    const targets = JSON.stringify(ids.map(id => this.#keys.get(id) ?? null));
-    const links = this.prepared.all<[number, number, string, number]>(linkedSql(codes), targets, asOf, asOf);
-    for (const [at, key, id, kind] of links) found[at]!.set(key, { key, id, kind });
-    const rows = this.#rows.rows(new Map(found.flatMap(nodes => [...nodes])).values(), asOf);
-    return found.map(nodes => {
-      const held = [...nodes.keys()].flatMap(key => (rows.has(key) ? [rows.get(key)!] : []));
-      return held.sort((a, b) => compareText(a[1], b[1]));
-    });
+    return this.#around.linked(ids, codes, asOf);
   }
 
-  surroundings(ids: readonly string[], codes: readonly number[], asOf = now): [linked: ReadRow[][], named: ReadRow[]] {
-    const linked = this.linked(ids, codes, asOf);
-    const asked = new Set(ids);
-    const names = new Set<string>();
-    for (const row of [...linked.flat(), ...this.rows(ids, asOf)]) {
-      for (const id of row === null ? [] : linksIn(row)) if (!asked.has(id)) names.add(id);
-    }
-    const named = this.rows([...names].sort(compareText), asOf);
-    return [linked, named.filter(row => row !== null)];
+  surroundings(ids: readonly string[], around: AroundCall, asOf = now): [own: ReadRow[], rounds: ReadRow[][]] {
+    const own = this.#around.own(ids, asOf);
+    return [own, this.#around.rounds(own, around, asOf)];
   }
 
   walk(call: WalkCall): WalkFound {
-    return this.#walk.walk(call);
+    const found = this.#walk.walk(call);
+    if (call.around === undefined) return found;
+    return { ...found, around: this.#around.rounds([...found.records, ...found.claims], call.around, call.asOf) };
   }
 
   list(kind: number, sort: string, id: string, limit: number): [sort: string, id: string][] {

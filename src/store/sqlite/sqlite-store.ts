@@ -8,6 +8,7 @@ import type * as port from '../graph-store.ts';
 import { type GroupsFound, GroupsKnown } from '../groups-known.ts';
 import { seenVersions } from '../seen-versions.ts';
 import { decodeWindow, encodeEditionWindow, encodeWindow, type NamedWindowRow } from '../window-codec.ts';
+import type { AroundCall } from './around-reader.ts';
 import { decodeDays, encodeDating } from './dated-codec.ts';
 import type { WrittenChangeRow } from './history-reader.ts';
 import type { ChangeSetRow, FactNumbers, OriginPair } from './reader.ts';
@@ -64,19 +65,25 @@ export class SqliteStore implements port.GraphStore {
     return found.map(rows => rows.map(decodeRow));
   }
 
-  async surroundings(ids: readonly string[], via: readonly port.Via[], view?: port.View): Promise<port.Surroundings> {
-    const [linked, named] = await this.#ask<[ReadRow[][], ReadRow[]]>('surroundings', ids, codesOf(via), view?.asOf);
-    return { linked: linked.map(rows => rows.map(decodeRow)), named: named.map(decodeRow) };
+  async surroundings(ids: readonly string[], around: port.Around, view?: port.View): Promise<port.Surroundings> {
+    const [own, rounds] = await this.#ask<[ReadRow[], ReadRow[][]]>(
+      'surroundings',
+      ids,
+      aroundCall(around),
+      view?.asOf,
+    );
+    return { own: own.map(decodeRow), rounds: rounds.map(round => round.map(decodeRow)) };
   }
 
   async walk(asked: port.WalkAsked): Promise<port.Walk> {
-    const { records, depth, claims, frontier } = await this.#ask<WalkFound>('walk', walkCall(asked));
+    const { records, depth, claims, frontier, around } = await this.#ask<WalkFound>('walk', walkCall(asked));
     return {
       records: records.map(decodeRow) as readonly Stamped<AnyRecord>[],
       depth,
       claims: claims.map(decodeRow) as readonly Stamped<AnyClaim>[],
       frontier,
       cut: frontier.length > 0,
+      ...(around === undefined ? {} : { around: around.map(round => round.map(decodeRow)) }),
     };
   }
 
@@ -264,7 +271,7 @@ export class SqliteStore implements port.GraphStore {
 }
 
 function walkCall(asked: port.WalkAsked): WalkCall {
-  const { from, steps, direction, depth, limit, basis = defaultBasis, excluded = [], view } = asked;
+  const { from, steps, direction, depth, limit, basis = defaultBasis, excluded = [], view, around } = asked;
   return {
     from,
     steps,
@@ -275,7 +282,12 @@ function walkCall(asked: port.WalkAsked): WalkCall {
     certainties: certaintiesOf(basis).join(' '),
     excluded,
     asOf: view?.asOf ?? now,
+    around: around === undefined ? undefined : aroundCall(around),
   };
+}
+
+function aroundCall({ rounds, most = Infinity }: port.Around): AroundCall {
+  return { rounds: rounds.map(codesOf), most };
 }
 
 function writtenBatch(batch: port.WriteBatch): WrittenBatch {

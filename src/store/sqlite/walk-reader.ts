@@ -1,6 +1,7 @@
 import type { WalkStep } from '../../domain/descent/walk-steps.ts';
 import { isRecordKind } from '../../domain/model/kinds.ts';
 import { compareText } from '../../domain/text/compare.ts';
+import type { AroundCall } from './around-reader.ts';
 import type { Deadline } from './deadline.ts';
 import type { Prepared } from './prepared.ts';
 import type { ReadRow } from './row-codec.ts';
@@ -19,6 +20,7 @@ export interface WalkCall {
   readonly certainties: string;
   readonly excluded: readonly string[];
   readonly asOf: number;
+  readonly around?: AroundCall | undefined;
 }
 
 export interface WalkFound {
@@ -26,6 +28,7 @@ export interface WalkFound {
   readonly depth: readonly number[];
   readonly claims: readonly ReadRow[];
   readonly frontier: readonly string[];
+  readonly around?: readonly (readonly ReadRow[])[];
 }
 
 interface Step {

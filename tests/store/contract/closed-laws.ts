@@ -9,7 +9,10 @@ const calls: Readonly<
 > = {
   rows: [store => store.rows(['plate-of-a']), store => store.rows([])],
   linked: [store => store.linked(['plate-of-a'], []), store => store.linked([], [])],
-  surroundings: [store => store.surroundings(['plate-of-a'], []), store => store.surroundings([], [])],
+  surroundings: [
+    store => store.surroundings(['plate-of-a'], { rounds: [] }),
+    store => store.surroundings([], { rounds: [[]] }),
+  ],
   walk: [store => store.walk(walkFrom(['plate-of-a'])), store => store.walk(walkFrom([]))],
   list: [store => store.list('Plate', undefined, 1)],
   count: [store => store.count('Plate')],

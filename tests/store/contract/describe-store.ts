@@ -1,5 +1,6 @@
 import { describe, test } from 'vitest';
 import type { GraphStore } from '../../../src/store/graph-store.ts';
+import { aroundLaws } from './around-laws.ts';
 import { closedLaws } from './closed-laws.ts';
 import { filterLaws } from './filter-laws.ts';
 import { historyLaws } from './history-laws.ts';
@@ -22,6 +23,7 @@ import { writingLaws } from './writing-laws.ts';
 export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
   rows: rowLaws,
   linked: linkedLaws,
+  surroundings: aroundLaws,
   walk: walkLaws,
   lists: listLaws,
   search: searchLaws,

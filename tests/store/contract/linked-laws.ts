@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import type { GraphStore, Via } from '../../../src/store/graph-store.ts';
-import { batchOf, copying, edition, imprint, place, plate, thing, work } from '../../support/store-rows.ts';
+import { batchOf, copying, edition, imprint, place, plate, work } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
 const asCopy: Via = { kind: 'Copying', name: 'copy' };
@@ -85,42 +85,6 @@ export const linkedLaws: readonly Law[] = [
       expect(found).toEqual([1, 1, 0, 1]);
       expect((await store.linked(['edition-of-a'], [imprintOf], { asOf: 2 }))[0]).toEqual([
         { ...bare, order: 2, since: 2, until: 3 },
-      ]);
-    },
-  },
-  {
-    says: 'surroundings are what is linked, and what that and the asked themselves name, each once, by id, and none of these',
-    check: async store => {
-      const printed = imprint('a', 'edition-of-a', 'place-of-london', { agent: 'agent-of-publisher' });
-      const again = imprint('b', 'edition-of-a', 'place-of-london');
-      const other = imprint('c', 'edition-of-c', 'place-of-paris');
-      const rows = [work('birds'), edition('a'), edition('c'), place('london'), place('paris'), printed, again, other];
-      await store.write(batchOf([...rows, thing('Agent', 'publisher')]));
-      const asked = ['edition-of-a', 'edition-of-none', 'edition-of-a'] as const;
-      const found = await store.surroundings(asked, [imprintOf]);
-      expect(found.linked).toEqual(await store.linked(asked, [imprintOf]));
-      expect(found.named).toEqual(await store.rows(['agent-of-publisher', 'place-of-london', 'work-of-birds']));
-      expect(await store.surroundings(asked, [])).toMatchObject({ linked: [[], [], []], named: [{ kind: 'Work' }] });
-      expect(await store.surroundings(['edition-of-a', 'work-of-birds', 'place-of-london'], [imprintOf])).toEqual({
-        linked: await store.linked(['edition-of-a', 'work-of-birds', 'place-of-london'], [imprintOf]),
-        named: await store.rows(['agent-of-publisher']),
-      });
-    },
-  },
-  {
-    says: 'surroundings as of a change set are those of then',
-    check: async store => {
-      await store.write(batchOf([plate('dog'), plate('cat'), plate('hen'), dogFromCat]));
-      await store.write(batchOf([{ ...dogFromCat, source: 'plate-of-hen' }]));
-      const named = async (asOf?: number) => {
-        const view = asOf === undefined ? undefined : { asOf };
-        return (await store.surroundings(['plate-of-dog'], [asCopy], view)).named.map(row => row.id);
-      };
-      expect([await named(0), await named(1), await named(2), await named()]).toEqual([
-        [],
-        ['plate-of-cat'],
-        ['plate-of-hen'],
-        ['plate-of-hen'],
       ]);
     },
   },

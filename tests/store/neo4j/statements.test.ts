@@ -2,6 +2,7 @@ import neo4j, { type Plan } from 'neo4j-driver';
 import { expect, test } from 'vitest';
 import { claimStepNames, type WalkStep } from '../../../src/domain/descent/walk-steps.ts';
 import { linkKinds } from '../../../src/domain/model/links.ts';
+import { surroundingsText } from '../../../src/store/neo4j/around-statements.ts';
 import { reachCypher, setConditions } from '../../../src/store/neo4j/reach-statements.ts';
 import { searchConditions } from '../../../src/store/neo4j/search-conditions.ts';
 import { searchCypher } from '../../../src/store/neo4j/search-statements.ts';
@@ -32,7 +33,9 @@ const statements: Readonly<Record<string, string>> = {
   linkedAsOf: linkedAsOfText(links),
   beginning: beginningText,
   ...Object.fromEntries(sides.map(side => [`layer of ${side}`, layerText(steps, side)])),
-  ...Object.fromEntries(sides.map(side => [`reached by ${side}`, reachedText(steps, side, 30)])),
+  ...Object.fromEntries(sides.map(side => [`reached by ${side}`, reachedText(steps, [side], 30, [])])),
+  reachedBothWays: reachedText(steps, sides, 30, [links, [], links]),
+  surroundings: surroundingsText([links, [], links]),
   createRows: createRowsText('Imprint'),
   createLinks: createLinksText(links[0]!),
   closeLinks: closeLinksText(links[0]!),

@@ -9,6 +9,7 @@ type Route = Command<CliContext> | RouteMap<CliContext>;
 const commands: Readonly<Record<string, () => Promise<Route>>> = {
   serve: async () => (await import('./serve.ts')).serve,
   intake: async () => (await import('./intake.ts')).intake,
+  undo: async () => (await import('./undo.ts')).undo,
   ask: async () => (await import('./ask.ts')).ask,
   find: async () => (await import('./find.ts')).find,
   cite: async () => (await import('./cite.ts')).cite,

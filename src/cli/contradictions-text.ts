@@ -8,7 +8,7 @@ import type { NamedRows } from './named-rows.ts';
 /** What cannot all be right, each with the claims that take part; nothing where all can. */
 export function contradictionsText(
   contradictions: readonly Contradiction[],
-  { conventions }: Grounds,
+  { conventions }: Pick<Grounds, 'conventions'>,
   rows: NamedRows,
 ): string[] {
   if (contradictions.length === 0) return [];

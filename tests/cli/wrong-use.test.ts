@@ -66,6 +66,8 @@ test.each([
   ['ask'],
   ['ask', 'reach'],
   ['ask', 'history'],
+  ['ask', 'differences'],
+  ['undo'],
   ['find'],
   ['cite'],
   ['export'],

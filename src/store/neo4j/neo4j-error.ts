@@ -49,7 +49,7 @@ const tooLarge = /too large to index/i;
 const poolTaken = /connection acquisition timed out/i;
 
 /** A server that goes while it is greeted looks to the driver like one that speaks another language. */
-const goneAtGreeting = /^failed to connect to server/i;
+const goneAtGreeting = /^(?:failed to connect to server|connection was closed by server)/i;
 
 /** Whether the same may succeed when it is asked again. */
 export function mayPass(error: unknown): boolean {

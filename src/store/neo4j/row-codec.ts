@@ -1,5 +1,5 @@
 import neo4j, { type Integer } from 'neo4j-driver';
-import type { KindName } from '../../domain/model/kinds.ts';
+import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
 import type { AnyRow, Stamped } from '../../domain/model/row.ts';
 import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 
@@ -26,6 +26,14 @@ export function encodeFields(row: AnyRow): Record<string, Value> {
 export function withoutOthers(kind: KindName, encoded: Record<string, Value>): Record<string, Value> {
   for (const { name } of rowFields(kind)) encoded[name] ??= null;
   return encoded;
+}
+
+/** Properties that a row of a kind may have, derived ones too, but for those that every row has. */
+export function propertyNames(kind: KindName): readonly string[] {
+  const derived = isRecordKind(kind) ? ['_sort', '_words'] : [];
+  if (kind === 'Edition') derived.push('_window', '_traits');
+  if (kind === 'Dating') derived.push('_spread', '_firstDay', '_lastDay');
+  return [...rowFields(kind).map(({ name }) => name), ...derived];
 }
 
 export function decodeRow(properties: ReadProperties): Stamped<AnyRow> {

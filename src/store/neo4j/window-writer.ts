@@ -17,6 +17,9 @@ export interface WindowState {
   tallyRows: number[];
 }
 
+/** A window as an edition holds it. */
+export type HeldWindow = readonly [window: string, traits: number];
+
 /**
  * A tally stays beside a newer one that is this many times smaller; else they are merged. So there are few, they hold
  * little more than one would that held all, and a window is written again only a few times.
@@ -25,122 +28,129 @@ const ratio = 4;
 
 const numbersOfRow = 7;
 
-/** Writes windows of editions, and tallies how many have each. A tally is never changed. */
+/** Place in a written window of the texts of each list. */
+const placeOf: Readonly<Record<TextList, 0 | 2 | 5>> = { profile: 0, detail: 2, traits: 5 };
+
+/** Writes the windows of editions that a change has, and tallies how many have each. A tally is never changed. */
 export class WindowWriter {
   readonly #run: Ask;
-  readonly #known: WindowTexts;
-  readonly #state: WindowState;
+  readonly #windows: ReadonlyMap<string, WrittenWindow>;
+  readonly #numbers = new Map<TextList, Map<string, number>>();
+  #before: ReadonlyMap<string, HeldWindow> = new Map();
 
-  /** @param state is changed in its place */
-  constructor(run: Ask, known: WindowTexts, state: WindowState) {
+  constructor(run: Ask, windows: ReadonlyMap<string, WrittenWindow>) {
     this.#run = run;
-    this.#known = known;
-    this.#state = state;
+    this.#windows = windows;
   }
 
-  /** @param gone windows of editions that are taken out, as these held them */
-  async put(windows: ReadonlyMap<string, WrittenWindow>, gone: readonly (readonly [string, number])[]): Promise<void> {
-    const fewer = gone.map(([window, traits]): TallyRow => [...numbersOfWindowText(window), traits, -1]);
-    if (windows.size === 0) return this.#add(tallyNumbers(fewer));
-    const written = await this.#numbered([...windows]);
-    const ids = [...windows.keys()];
-    const before = new Map(
-      (await this.#run<[string, string, number]>(writeCypher.windowsBefore, { ids })).map(([id, window, traits]) => [
-        id,
-        [window, traits] as const,
-      ]),
-    );
-    const changed = written.filter(([id, window, traits]) => {
-      const old = before.get(id);
-      return old === undefined || old[0] !== window || old[1] !== traits;
-    });
-    const changes = changed.flatMap(([id, window, traits]): TallyRow[] => {
-      const old = before.get(id);
-      const added: TallyRow = [...numbersOfWindowText(window), traits, 1];
-      return old === undefined ? [added] : [[...numbersOfWindowText(old[0]), old[1], -1], added];
-    });
-    await this.#run(writeCypher.putWindows, {
-      windows: changed.map(([id, window, traits]) => [id, window, neo4j.int(traits)]),
-    });
-    await this.#add(tallyNumbers([...fewer, ...changes]));
+  /**
+   * Asks for all that has to be known before anything is written.
+   * @param added ids of editions, among others, that the store has not
+   */
+  async read(known: WindowTexts, added: ReadonlySet<string>): Promise<void> {
+    const ids = [...this.#windows.keys()].filter(id => !added.has(id));
+    const [before] = await Promise.all([
+      ids.length === 0 ? [] : this.#run<[string, string, number]>(writeCypher.windowsBefore, { ids }),
+      ...textLists.map(async list => {
+        this.#numbers.set(list, new Map(await known.numbers(this.#run, list, this.#textsOf(list))));
+      }),
+    ]);
+    this.#before = new Map(before.map(([id, window, traits]) => [id, [window, traits]]));
+  }
+
+  /**
+   * Gives numbers to what is new, and tallies. What is to be read for it is asked for here: before the rows are written,
+   * it is answered while they are.
+   * @param state is changed in its place, to its end when `made` resolves
+   * @param gone windows of editions that are taken out, as these held them
+   */
+  count(
+    state: WindowState,
+    gone: readonly HeldWindow[],
+  ): { readonly changed: ReadonlyMap<string, HeldWindow>; readonly made: Promise<unknown> } {
+    const added = this.#numberTexts(state);
+    const changed = new Map<string, HeldWindow>();
+    const changes = gone.map(held => tallied(held, -1));
+    for (const [id, window] of this.#windows) {
+      const [held, old] = [this.#held(window), this.#before.get(id)];
+      if (old !== undefined && old[0] === held[0] && old[1] === held[1]) continue;
+      changed.set(id, held);
+      if (old !== undefined) changes.push(tallied(old, -1));
+      changes.push(tallied(held, 1));
+    }
+    const tally = this.#add(state, tallyNumbers(changes));
+    const made =
+      added.length === 0 ? tally : Promise.all([tally, this.#run(writeCypher.createTexts, { texts: added })]);
+    return { changed, made };
   }
 
   /** Makes the tallies anew from the windows. */
-  async recount(): Promise<void> {
+  async recount(state: WindowState): Promise<void> {
     const all = await this.#run<[string, number, number]>(writeCypher.allWindows);
-    const numbers = tallyNumbers(all.map(([window, traits, count]) => [...numbersOfWindowText(window), traits, count]));
-    await this.#delete(this.#state.tallies.length);
-    await this.#insert(numbers);
+    const numbers = tallyNumbers(all.map(([window, traits, count]) => tallied([window, traits], count)));
+    await Promise.all([this.#delete(state, state.tallies.length), this.#insert(state, numbers)]);
   }
 
-  /** Windows as numbers; texts that are new get the next numbers. */
-  async #numbered(
-    windows: readonly (readonly [id: string, window: WrittenWindow])[],
-  ): Promise<readonly (readonly [id: string, window: string, traits: number])[]> {
-    const profiles = await this.#numbers(
-      'profile',
-      windows.map(([, [profile]]) => profile),
-    );
-    const details = await this.#numbers(
-      'detail',
-      windows.map(([, window]) => window[2]).filter(text => text !== ''),
-    );
-    const traits = await this.#numbers(
-      'traits',
-      windows.map(([, window]) => window[5]).filter(text => text !== ''),
-    );
-    return windows.map(([id, [profile, dateClass, detail, first, last, ofEdition]]) => {
-      const numbers = [profiles.get(profile)!, dateClass, details.get(detail) ?? 0, first, last] as const;
-      return [id, windowText(numbers), traits.get(ofEdition) ?? 0];
+  #textsOf(list: TextList): readonly string[] {
+    const texts = new Set<string>();
+    for (const window of this.#windows.values()) texts.add(window[placeOf[list]]);
+    if (list !== 'profile') texts.delete('');
+    return [...texts];
+  }
+
+  /** Texts that are new get the next numbers. */
+  #numberTexts(state: WindowState): readonly unknown[] {
+    return textLists.flatMap((list, at) => {
+      const numbers = this.#numbers.get(list)!;
+      const added = this.#textsOf(list).filter(text => !numbers.has(text));
+      for (const text of added) numbers.set(text, ++state.texts[at]!);
+      return added.map(text => [list, neo4j.int(numbers.get(text)!), text, digestOf(list, text)]);
     });
   }
 
-  async #numbers(list: TextList, given: readonly string[]): Promise<ReadonlyMap<string, number>> {
-    const texts = [...new Set(given)];
-    const numbers = new Map(await this.#known.numbers(this.#run, list, texts));
-    const at = textLists.indexOf(list);
-    const added = texts.filter(text => !numbers.has(text));
-    for (const text of added) numbers.set(text, ++this.#state.texts[at]!);
-    if (added.length > 0) {
-      await this.#run(writeCypher.createTexts, {
-        texts: added.map(text => [list, neo4j.int(numbers.get(text)!), text, digestOf(list, text)]),
-      });
-    }
-    return numbers;
+  #held([profile, dateClass, detail, first, last, traits]: WrittenWindow): HeldWindow {
+    const numberOf = (list: TextList, text: string) => this.#numbers.get(list)!.get(text) ?? 0;
+    const numbers = [numberOf('profile', profile), dateClass, numberOf('detail', detail), first, last] as const;
+    return [windowText(numbers), numberOf('traits', traits)];
   }
 
-  async #add(numbers: TallyNumbers): Promise<void> {
+  async #add(state: WindowState, numbers: TallyNumbers): Promise<void> {
     if (numbers.length === 0) return;
-    const { tallyRows } = this.#state;
+    const { tallyRows } = state;
     let merged = 0;
     for (let rows = numbers.length / numbersOfRow; merged < tallyRows.length; merged++) {
       if (tallyRows[merged]! >= ratio * rows) break;
       rows += tallyRows[merged]!;
     }
-    if (merged === 0) return this.#insert(numbers);
-    const read = await this.#run<[Int8Array]>(writeCypher.talliesOfNumbers, {
-      numbers: this.#state.tallies.slice(0, merged).map(number => neo4j.int(number)),
-    });
+    const read =
+      merged === 0
+        ? []
+        : await this.#run<[Int8Array]>(writeCypher.talliesOfNumbers, {
+            numbers: state.tallies.slice(0, merged).map(number => neo4j.int(number)),
+          });
     const all = read.reduce((sum, [bytes]) => mergedTallies(sum, numbersOfTally(bytes)), numbers);
-    await this.#delete(merged);
-    await this.#insert(all);
+    await Promise.all([this.#delete(state, merged), this.#insert(state, all)]);
   }
 
-  async #insert(numbers: TallyNumbers): Promise<void> {
-    const number = ++this.#state.tally;
+  async #insert(state: WindowState, numbers: TallyNumbers): Promise<void> {
+    const number = ++state.tally;
     const bytes = bytesOfNumbers(numbers);
+    state.tallies.unshift(number);
+    state.tallyRows.unshift(numbers.length / numbersOfRow);
     await this.#run(writeCypher.createTally, {
       number: neo4j.int(number),
       numbers: new Int8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength),
     });
-    this.#state.tallies.unshift(number);
-    this.#state.tallyRows.unshift(numbers.length / numbersOfRow);
   }
 
   /** The newest. Their numbers are never used again. */
-  async #delete(count: number): Promise<void> {
-    this.#state.tallyRows.splice(0, count);
-    const numbers = this.#state.tallies.splice(0, count).map(number => neo4j.int(number));
+  async #delete(state: WindowState, count: number): Promise<void> {
+    state.tallyRows.splice(0, count);
+    const numbers = state.tallies.splice(0, count).map(number => neo4j.int(number));
     if (numbers.length > 0) await this.#run(writeCypher.deleteTallies, { numbers });
   }
+}
+
+function tallied([window, traits]: HeldWindow, count: number): TallyRow {
+  return [...numbersOfWindowText(window), traits, count];
 }

@@ -2,6 +2,7 @@ import type { WalkStep } from '../../domain/descent/walk-steps.ts';
 import type { KindName } from '../../domain/model/kinds.ts';
 import type { LinkKind } from '../../domain/model/links.ts';
 import { everyLinkType, labelsOf, linkType, pastLinkType, stepType } from './names.ts';
+import { propertyNames } from './row-codec.ts';
 
 /** Statements of a change, in the order in which they are made. */
 export const writeCypher = {
@@ -121,11 +122,17 @@ MATCH (t:WindowTally {number: number})
 DELETE t`,
 } as const;
 
-export function createRowsText(kind: KindName): string {
-  return `
-UNWIND $rows AS row
-CREATE (n:${labelsOf(kind)})
-SET n = row`;
+/** New rows of a kind, each a list of its id, number and properties, with some of their links, whose ends are there. */
+export function createRowsText(kind: KindName, links: readonly LinkKind[]): string {
+  const names = ['id', '_number', ...propertyNames(kind)];
+  const properties = names.map((name, i) => `\`${name}\`: row[${i}]`).join(', ');
+  return [
+    '',
+    'UNWIND $rows AS row',
+    ...links.map(({ name }, i) => `MATCH (to${i}:Row {id: row[${names.indexOf(name)}]})`),
+    `CREATE (n:${labelsOf(kind)} {kind: $kind, _since: $changeSet, ${properties}})`,
+    ...links.map((link, i) => `CREATE (n)-[:${linkType(link)} {since: $changeSet}]->(to${i})`),
+  ].join('\n');
 }
 
 /** Versions are kept; of the row itself stays what they are found by. */

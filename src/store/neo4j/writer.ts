@@ -1,33 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import neo4j from 'neo4j-driver';
-import type { WalkStep } from '../../domain/descent/walk-steps.ts';
-import { kindOfId } from '../../domain/model/id.ts';
-import type { KindName } from '../../domain/model/kinds.ts';
-import { type LinkKind, linksOfKind } from '../../domain/model/links.ts';
-import { movedOn, notThere, stillNamed } from '../refused-change.ts';
 import type { Ask, Connection } from './connection.ts';
-import { type Properties, type ReadProperties, type Value, withoutOthers } from './row-codec.ts';
-import { withBlock } from './search-words.ts';
+import { type Before, checkRows, checkStillNamed, type KnownRows, readRows } from './known-rows.ts';
+import { putRows, type RowState } from './put-rows.ts';
+import type { Value } from './row-codec.ts';
 import { WindowTexts } from './window-texts.ts';
-import { type WindowState, WindowWriter } from './window-writer.ts';
-import {
-  bringBackText,
-  closeLinksText,
-  createLinksText,
-  createRowsText,
-  createStepsText,
-  deleteStepsText,
-  takeOutText,
-  writeCypher,
-} from './write-statements.ts';
-import { type DerivedStep, isStepKind, stepOf, type WrittenBatch, type WrittenRow } from './written-batch.ts';
+import { type HeldWindow, type WindowState, WindowWriter } from './window-writer.ts';
+import { writeCypher } from './write-statements.ts';
+import type { WrittenBatch } from './written-batch.ts';
 
 /** What the node Store holds. */
-interface State extends WindowState {
-  changeSet: number;
-  /** Last number given to a row or a waiting link: they are counted together, in the order in which they come. */
-  number: number;
-}
+interface State extends RowState, WindowState {}
 
 type StateRow = [
   changeSet: number,
@@ -40,9 +23,6 @@ type StateRow = [
   made: number | null,
   isMade: boolean,
 ];
-
-/** Properties of the rows that get a new version, by id. */
-type Before = ReadonlyMap<string, ReadProperties>;
 
 /** Tokens of changes without a change set that are remembered, for changes that are made again. */
 const tokensKept = 100;
@@ -70,48 +50,43 @@ export class Writer {
     await this.#last;
   }
 
-  /** One that is made again, since its answer was lost, finds its token. */
+  /**
+   * One that is made again, since its answer was lost, finds its token. All that has to be read is asked for at once, and
+   * then all that is written: the server does not wait between statements.
+   */
   async #make(run: Ask, batch: WrittenBatch, token: string): Promise<number> {
-    const [, [found]] = await Promise.all([
+    const windows = new WindowWriter(run, batch.windows);
+    const [, [found], known] = await Promise.all([
       run(writeCypher.lock, { token }),
       run<StateRow>(writeCypher.state, { token }),
+      readRows(run, batch),
+      windows.read(this.#texts, new Set(batch.put.filter(({ isNew }) => isNew).map(({ id }) => id))),
     ]);
     const [changeSet, moment, number, texts, tally, tallies, tallyRows, made, isMade] = found!;
     if (made !== null) return made;
     if (isMade) return changeSet;
+    checkRows(known, batch);
     const state: State = { changeSet, number, texts, tally, tallies, tallyRows };
-    const known = await checkNames(run, batch);
-    const making = isEmpty(batch) ? [] : putRows(run, notBefore(batch, moment), known, state, token);
-    making.push(...putRest(run, batch, state));
+    const counted = windows.count(state, windowsOf(batch.remove, known.before));
+    const making = isEmpty(batch) ? [] : putRows(run, notBefore(batch, moment), known, counted.changed, state, token);
+    making.push(...putWindows(run, counted.changed, known), ...putRest(run, batch, state));
+    const finish = async (): Promise<void> => {
+      await counted.made;
+      if (batch.recount) await windows.recount(state);
+      await Promise.all([
+        run(writeCypher.putState, { state: stateProperties(state) }),
+        isEmpty(batch) ? run(writeCypher.keepToken, { token, kept: neo4j.int(tokensKept) }) : undefined,
+      ]);
+    };
     // All are waited for together: one that fails fails those after it too, and each is heard.
-    await Promise.all([...making, this.#finish(run, batch, known, state, token)]);
+    await Promise.all([...making, finish()]);
     await checkStillNamed(run, batch);
     return state.changeSet;
-  }
-
-  /** Writes windows, and how far the store has come. */
-  async #finish(run: Ask, batch: WrittenBatch, { before }: Known, state: State, token: string): Promise<void> {
-    const windows = new WindowWriter(run, this.#texts, state);
-    const gone = batch.remove.flatMap(id => windowOf(before.get(id)!));
-    await windows.put(batch.windows, gone);
-    if (batch.recount) await windows.recount();
-    await Promise.all([
-      run(writeCypher.putState, { state: stateProperties(state) }),
-      !isEmpty(batch) ? undefined : run(writeCypher.keepToken, { token, kept: neo4j.int(tokensKept) }),
-    ]);
   }
 }
 
 function isEmpty({ put, remove }: WrittenBatch): boolean {
   return put.length + remove.length === 0;
-}
-
-/** What the store has of the rows of a batch. */
-interface Known {
-  /** Properties of the rows that get a new version or are taken out, by id. */
-  readonly before: Before;
-  /** Numbers of the rows that were taken out and are put again, by id. */
-  readonly gone: ReadonlyMap<string, number>;
 }
 
 /** The batch with a moment no earlier than the last. */
@@ -121,172 +96,21 @@ function notBefore(batch: WrittenBatch, last: string | null): WrittenBatch {
   return { ...batch, changeSet: { ...changeSet, moment: last } };
 }
 
-/**
- * @throws NOT_FOUND for the first id that is neither in the store nor in the batch; REVISION_MOVED for the first row whose
- *   version is not the one that was seen
- */
-async function checkNames(run: Ask, { put, remove, seen, windows, origins }: WrittenBatch): Promise<Known> {
-  const added = new Set(put.map(({ id }) => id));
-  const isNamed = (id: string) => !added.has(id);
-  const named = [...new Set([...put.flatMap(linkedIds), ...windows.keys()].filter(isNamed))];
-  const ever = [...new Set(origins.map(([, , id]) => id).filter(isNamed))];
-  const mayBeThere = put.filter(({ isNew }) => !isNew).map(({ id }) => id);
-  const asked = [...mayBeThere, ...remove];
-  const [present, everThere, found, gone] = await Promise.all([
-    named.length === 0 ? [] : run<[string]>(writeCypher.present, { ids: named }),
-    ever.length === 0 ? [] : run<[string]>(writeCypher.everThere, { ids: ever }),
-    asked.length === 0 ? [] : run<[ReadProperties]>(writeCypher.before, { ids: asked }),
-    mayBeThere.length === 0 ? [] : run<[string, number]>(writeCypher.gone, { ids: mayBeThere }),
-  ]);
-  const before = new Map(found.map(([properties]) => [properties['id'] as string, properties]));
-  for (const [id, since] of seen) {
-    const now = before.get(id)?.['_since'] as number | undefined;
-    if (now !== since) throw movedOn(id, since, now);
-  }
-  checkFound(named, present);
-  checkFound(ever, everThere);
-  checkFound(
-    remove,
-    [...before.keys()].map(id => [id]),
-  );
-  return { before, gone: new Map(gone) };
-}
-
-function checkFound(ids: readonly string[], found: readonly (readonly [string])[]): void {
-  const there = new Set(found.map(([id]) => id));
-  const missing = ids.find(id => !there.has(id));
-  if (missing !== undefined) throw notThere(missing);
-}
-
-/** @throws STILL_NAMED if what was taken out is linked to by what stays */
-async function checkStillNamed(run: Ask, { remove }: WrittenBatch): Promise<void> {
-  if (remove.length === 0) return;
-  const [named] = await run<[id: string, by: string]>(writeCypher.namedBy, { ids: remove });
-  if (named !== undefined) throw stillNamed(...named);
-}
-
-/** What an edition holds of its window. */
-function windowOf({ _window, _traits }: ReadProperties): readonly (readonly [string, number])[] {
-  return _window === undefined ? [] : [[_window as string, _traits as number]];
-}
-
-/** Asks for all that puts the rows, in the order in which the server is to make it. */
-function putRows(
-  run: Ask,
-  { put, remove, changeSet }: WrittenBatch,
-  { before, gone }: Known,
-  state: State,
-  token: string,
-): Promise<unknown>[] {
-  const number = neo4j.int(++state.changeSet);
-  const numberOf = (id: string) => before.get(id)!['_number'] as number;
-  const removed = remove.toSorted((a, b) => numberOf(a) - numberOf(b));
-  const written = [...put.map(({ id }) => id), ...removed];
-  const making: Promise<unknown>[] = [
-    run(writeCypher.createChangeSet, { changeSet: { ...changeSet, number, token, written, removed } }),
-  ];
-  const fresh = put.filter(({ id }) => !before.has(id) && !gone.has(id));
-  const numbers = new Map(fresh.map(({ id }) => [id, ++state.number]));
-  for (const [kind, rows] of Map.groupBy(fresh, row => row.kind)) {
-    const given = rows.map(({ id, fields, derived }) => {
-      const own = numbers.get(id)!;
-      return { id, kind, ...fields, ...derivedOf(derived, own), _since: number, _number: neo4j.int(own) };
-    });
-    making.push(run(createRowsText(kind), { rows: given }));
-  }
-  for (const [kind, rows] of Map.groupBy(
-    put.filter(({ id }) => gone.has(id)),
-    row => row.kind,
-  )) {
-    const given = rows.map(({ id, fields, derived }) => {
-      return { id, kind, ...fields, ...derivedOf(derived, gone.get(id)!), _since: number };
-    });
-    making.push(run(bringBackText(kind), { rows: given }));
-  }
-  const replaced = put.filter(({ id }) => before.has(id));
-  if (replaced.length > 0) {
-    const rows = replaced.map(({ id, kind, fields, derived }) => {
-      const values = { ...withoutOthers(kind, { ...fields }), ...derivedOf(derived, numberOf(id)), _since: number };
-      return { id, values };
-    });
-    making.push(run(writeCypher.putVersions, { rows, changeSet: number }));
-  }
-  for (const [link, changes] of linkChanges(put, remove, before)) {
-    const [closed, opened] = [changes.flatMap(({ old }) => old?.[0] ?? []), changes.flatMap(added)];
-    if (closed.length > 0) making.push(run(closeLinksText(link), { ids: closed, changeSet: number }));
-    if (opened.length > 0) making.push(run(createLinksText(link), { links: opened, changeSet: number }));
-  }
-  for (const [step, changes] of stepChanges(put, remove, before)) {
-    const [closed, opened] = [changes.flatMap(({ old }) => (old === undefined ? [] : [old])), changes.flatMap(added)];
-    if (closed.length > 0) making.push(run(deleteStepsText(step), { steps: closed }));
-    if (opened.length > 0) making.push(run(createStepsText(step), { steps: opened }));
-  }
-  for (const [kind, ids] of Map.groupBy(removed, id => kindOfId(id)!)) {
-    making.push(run(takeOutText(kind), { ids, changeSet: number }));
-  }
-  return making;
-}
-
-/** Properties derived from a row and its number. */
-function derivedOf(derived: Properties, number: number): Properties {
-  const words = derived['_words'];
-  return typeof words === 'string' ? { ...derived, _words: withBlock(words, number) } : derived;
-}
-
-interface Change<T> {
-  readonly old: T | undefined;
-  readonly new: T | undefined;
-}
-
-type LinkRow = readonly [from: string, to: string];
-
-interface RowChange {
-  readonly id: string;
-  readonly kind: KindName;
-  /** Of the version that is put; none of a row that is taken out. */
-  readonly fields: Properties | undefined;
-}
-
-function rowChanges(put: readonly WrittenRow[], remove: readonly string[]): readonly RowChange[] {
-  return [...put, ...remove.map(id => ({ id, kind: kindOfId(id)!, fields: undefined }))];
-}
-
-/** Links that begin or end, by kind of link. */
-function linkChanges(
-  put: readonly WrittenRow[],
-  remove: readonly string[],
-  before: Before,
-): ReadonlyMap<LinkKind, readonly Change<LinkRow>[]> {
-  const changes = rowChanges(put, remove).flatMap(({ id, kind, fields }) =>
-    linksOfKind(kind).map(link => {
-      const rowOf = (target: unknown): LinkRow | undefined =>
-        target === undefined ? undefined : [id, target as string];
-      return { link, old: rowOf(before.get(id)?.[link.name]), new: rowOf(fields?.[link.name]) };
-    }),
-  );
-  return Map.groupBy(changes.filter(isChange), ({ link }) => link);
-}
-
-/** Derived steps that begin or end, by what they are. */
-function stepChanges(
-  put: readonly WrittenRow[],
-  remove: readonly string[],
-  before: Before,
-): ReadonlyMap<WalkStep, readonly Change<DerivedStep>[]> {
-  const changes = rowChanges(put, remove).flatMap(({ id, kind, fields }) => {
-    if (!isStepKind(kind)) return [];
-    const properties = before.get(id);
-    return [{ step: kind, old: properties && stepOf(id, kind, properties), new: fields && stepOf(id, kind, fields) }];
+/** What editions that are taken out hold of their windows. */
+function windowsOf(ids: readonly string[], before: Before): readonly HeldWindow[] {
+  return ids.flatMap(id => {
+    const { _window, _traits } = before.get(id)!;
+    return _window === undefined ? [] : [[_window as string, _traits as number] as const];
   });
-  return Map.groupBy(changes.filter(isChange), ({ step }) => step);
 }
 
-function added<T>(change: Change<T>): readonly T[] {
-  return change.new === undefined ? [] : [change.new];
-}
-
-function isChange(change: Change<readonly string[]>): boolean {
-  return change.old?.join() !== change.new?.join();
+/** New editions have theirs from the beginning. */
+function putWindows(run: Ask, changed: ReadonlyMap<string, HeldWindow>, { fresh }: KnownRows): Promise<unknown>[] {
+  const created = new Set(fresh.map(({ id }) => id));
+  const windows = [...changed]
+    .filter(([id]) => !created.has(id))
+    .map(([id, [text, traits]]) => [id, text, neo4j.int(traits)]);
+  return windows.length === 0 ? [] : [run(writeCypher.putWindows, { windows })];
 }
 
 /** What a batch has beside rows and windows. */
@@ -306,10 +130,6 @@ function putRest(
   }
   if (checkpoint !== undefined) making.push(run(writeCypher.putCheckpoint, { ...checkpoint }));
   return making;
-}
-
-function linkedIds({ kind, fields }: WrittenRow): readonly string[] {
-  return linksOfKind(kind).flatMap(({ name }) => (fields[name] as string | undefined) ?? []);
 }
 
 function stateProperties({

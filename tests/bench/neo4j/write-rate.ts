@@ -22,8 +22,6 @@ export interface WriteRates {
 /** Rounds that count; there is one before them. */
 const rounds = 3;
 
-type Properties = Record<string, unknown>;
-
 /**
  * Transfers a store into an empty one, and writes the same rows bare, by turns. Bare means: the nodes, links and steps that the
  * transfer makes, with all their properties, ready in memory, in the same transactions, under the same indexes; without
@@ -81,20 +79,9 @@ async function empty(driver: Driver): Promise<void> {
   await session.close();
 }
 
-/** Of a change, what makes nodes and relationships; windows of editions, which come later, are among their properties. */
+/** Of a change, what makes nodes and relationships. */
 function bareOf(change: readonly Statement[]): readonly Statement[] {
-  const windows = new Map(
-    change
-      .flatMap(({ values }) => (values['windows'] ?? []) as [string, string, unknown][])
-      .map(([id, window, traits]) => [id, { _window: window, _traits: traits }]),
-  );
-  return change
-    .filter(({ text }) => /^\s*UNWIND \$(?:rows|links|steps) /.test(text) && text.includes('CREATE'))
-    .map(({ text, values }) => {
-      const rows = values['rows'] as readonly Properties[] | undefined;
-      if (rows === undefined) return { text, values };
-      return { text, values: { rows: rows.map(row => ({ ...row, ...windows.get(row['id'] as string) })) } };
-    });
+  return change.filter(({ text }) => /^\s*UNWIND \$(?:rows|links|steps) /.test(text) && text.includes('CREATE'));
 }
 
 function countRows(changes: readonly (readonly Statement[])[], making: string): number {

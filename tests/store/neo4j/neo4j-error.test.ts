@@ -44,9 +44,13 @@ describe('errors of the server and the driver', () => {
   });
 
   test('a server that goes while it is greeted cannot be reached, and may be asked again', () => {
-    const message = 'Failed to connect to server. Please ensure that your database is listening on the correct host';
-    expect(told('ProtocolError', message)).toMatchObject({ code: 'STORE_UNREACHABLE', retriable: true });
-    expect(mayPass(new Neo4jError(message, 'ProtocolError', '', '', diagnostic))).toBe(true);
+    for (const message of [
+      'Failed to connect to server. Please ensure that your database is listening on the correct host',
+      'Connection was closed by server',
+    ]) {
+      expect(told('ProtocolError', message)).toMatchObject({ code: 'STORE_UNREACHABLE', retriable: true });
+      expect(mayPass(new Neo4jError(message, 'ProtocolError', '', '', diagnostic))).toBe(true);
+    }
     expect(mayPass(new Neo4jError('cannot be unpacked', 'ProtocolError', '', '', diagnostic))).toBe(false);
   });
 

@@ -1,7 +1,8 @@
 import neo4j, { type Plan } from 'neo4j-driver';
 import { expect, test } from 'vitest';
 import { claimStepNames, type WalkStep } from '../../../src/domain/descent/walk-steps.ts';
-import { linkKinds } from '../../../src/domain/model/links.ts';
+import { claimKindNames, type KindName, recordKindNames } from '../../../src/domain/model/kinds.ts';
+import { linkKinds, linksOfKind } from '../../../src/domain/model/links.ts';
 import { surroundingsText } from '../../../src/store/neo4j/around-statements.ts';
 import { reachCypher, setConditions } from '../../../src/store/neo4j/reach-statements.ts';
 import { searchConditions } from '../../../src/store/neo4j/search-conditions.ts';
@@ -21,6 +22,7 @@ import { emptyNeo4jStore, neo4jServer } from '../../support/neo4j/empty-neo4j-st
 
 const steps: readonly WalkStep[] = [...claimStepNames, 'Detail'];
 const sides = ['SOURCES', 'COPIES'] as const;
+const kinds: readonly KindName[] = [...recordKindNames, ...claimKindNames];
 const links = linkKinds.slice(0, 3);
 
 /** Statements by name; of those that are made by what is asked, the ones with most in them. */
@@ -36,7 +38,7 @@ const statements: Readonly<Record<string, string>> = {
   ...Object.fromEntries(sides.map(side => [`reached by ${side}`, reachedText(steps, [side], 30, [])])),
   reachedBothWays: reachedText(steps, sides, 30, [links, [], links]),
   surroundings: surroundingsText([links, [], links]),
-  createRows: createRowsText('Imprint'),
+  ...Object.fromEntries(kinds.map(kind => [`create rows of ${kind}`, createRowsText(kind, linksOfKind(kind))])),
   createLinks: createLinksText(links[0]!),
   closeLinks: closeLinksText(links[0]!),
   ...Object.fromEntries(steps.map(step => [`create steps of ${step}`, createStepsText(step)])),

@@ -51,8 +51,12 @@ const poolTaken = /connection acquisition timed out/i;
 /** A server that goes while it is greeted looks to the driver like one that speaks another language. */
 const goneAtGreeting = /^(?:failed to connect to server|connection was closed by server)/i;
 
+/** A part of the schema that another process made between the server's look for it and its making: it is found next time. */
+const madeMeanwhile = 'Neo.ClientError.Schema.EquivalentSchemaRuleAlreadyExists';
+
 /** Whether the same may succeed when it is asked again. */
 export function mayPass(error: unknown): boolean {
+  if (error instanceof Neo4jError && error.code === madeMeanwhile) return true;
   return neo4j.isRetryableError(error) || isGoneAtGreeting(error);
 }
 

@@ -53,6 +53,22 @@ export const removalLaws: readonly Law[] = [
     },
   },
   {
+    says: 'what is put again is named by new rows of the same change, and has its window',
+    check: async store => {
+      await store.write(
+        batchOf([plate('a'), plate('b'), work('a'), edition('a')], { windows: [windowOf('edition-of-a')] }),
+      );
+      await store.write(removing('plate-of-a', 'edition-of-a'));
+      const again = batchOf([copying('c', 'plate-of-b', 'plate-of-a'), plate('a'), edition('a')], {
+        windows: [windowOf('edition-of-a')],
+      });
+      await store.write(again);
+      const [found] = await store.linked(['plate-of-a'], [{ kind: 'Copying', name: 'source' }]);
+      expect(found!.map(({ id }) => id)).toEqual(['copying-of-c']);
+      expect(await store.windowsOf(['edition-of-a'])).toEqual([windowOf('edition-of-a')]);
+    },
+  },
+  {
     says: 'what a row that stays names is STILL_NAMED, and nothing of the batch is written',
     check: async store => {
       await store.write(batchOf([plate('a'), plate('b'), copying('b', 'plate-of-b', 'plate-of-a')]));

@@ -54,6 +54,11 @@ describe('errors of the server and the driver', () => {
     expect(mayPass(new Neo4jError('cannot be unpacked', 'ProtocolError', '', '', diagnostic))).toBe(false);
   });
 
+  test('a part of the schema that another makes at the same moment is asked for again', () => {
+    const code = 'Neo.ClientError.Schema.EquivalentSchemaRuleAlreadyExists';
+    expect(mayPass(new Neo4jError('An equivalent index already exists', code, '', '', diagnostic))).toBe(true);
+  });
+
   test('any other is a fault of ours, with the words of the server', () => {
     const error = told('Neo.ClientError.Statement.SyntaxError', "Invalid input 'MATHC'");
     expect(error).toMatchObject({ code: 'BROKEN_PROMISE', message: expect.stringContaining("Invalid input 'MATHC'") });

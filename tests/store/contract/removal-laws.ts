@@ -56,7 +56,7 @@ export const removalLaws: readonly Law[] = [
     says: 'what is put again is named by new rows of the same change, and has its window',
     check: async store => {
       await store.write(
-        batchOf([plate('a'), plate('b'), work('a'), edition('a')], { windows: [windowOf('edition-of-a')] }),
+        batchOf([plate('a'), plate('b'), work('birds'), edition('a')], { windows: [windowOf('edition-of-a')] }),
       );
       await store.write(removing('plate-of-a', 'edition-of-a'));
       const again = batchOf([copying('c', 'plate-of-b', 'plate-of-a'), plate('a'), edition('a')], {

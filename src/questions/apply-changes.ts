@@ -12,8 +12,10 @@ import { editionWindow, windowLinks } from './edition-window.ts';
 export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
   /** New rows, and new versions of old ones. */
   readonly rows: readonly AnyRow[];
-  /** Ids among `rows` that the store never had. */
+  /** Ids among `rows` that the store does not have. */
   readonly added: ReadonlySet<string>;
+  /** It may have had them, and they were taken out. */
+  readonly mayReturn?: true;
   /** Versions from which others among `rows` are made: change set by id. Where none is said, it is not looked at. */
   readonly seen?: ReadonlyMap<string, number>;
 }
@@ -71,14 +73,14 @@ export async function prepareChanges(
   proposed: ProposedChanges,
   underway = nothingUnderway,
 ): Promise<WriteBatch> {
-  const { rows, added, seen, ...batch } = proposed;
+  const { rows, added, mayReturn, seen, ...batch } = proposed;
   const removed = new Set(batch.remove?.map(({ id }) => id));
   if (rows.some(row => !added.has(row.id)) || removed.size > 0 || underway.hasConventions) await underway.written;
   const conventions = await conventionsInForce(store, rows);
   return {
     ...batch,
     put: rows.map(row => {
-      const put = putRow(row, conventions, added.has(row.id));
+      const put = putRow(row, conventions, mayReturn !== true && added.has(row.id));
       const version = seen?.get(row.id);
       return version === undefined ? put : { ...put, seen: version };
     }),

@@ -120,6 +120,8 @@ class GraphFileRun {
     const receipt = await applyChanges(this.#store, {
       rows,
       added,
+      mayReturn: true,
+      seen: new Map(stored.flatMap(row => (row === undefined ? [] : [[row.id, row.since] as const]))),
       origins: lines.flatMap(({ row, origins }) =>
         added.has(row.id) ? origins.map(o => ({ ...o, id: row.id, digest: '' })) : [],
       ),

@@ -2,7 +2,7 @@ import { alikeAtFirst, makeId } from '../domain/model/id.ts';
 import type { AnyClaim, AnyRow, Origin } from '../domain/model/row.ts';
 import type { Bundle, IntendedLink, Intention } from '../intake/intention.ts';
 import type { AwaitedLink, GraphStore, OriginFound, WriteBatch } from '../store/graph-store.ts';
-import { nothingUnderway, prepareChanges, type Underway, underwayOf } from './apply-changes.ts';
+import { nothingUnderway, prepareChanges, type Underway, underwayOf, windowsAgain } from './apply-changes.ts';
 import { addProblem, addRemark, emptyReport, type IntakeReport } from './intake-report.ts';
 import { OriginCache, originKey } from './origin-cache.ts';
 import type { World } from './ports.ts';
@@ -69,6 +69,8 @@ class IntakeRun {
   readonly #origins: OriginCache;
   readonly #secondsBefore: number;
   readonly #started = performance.now();
+  /** Number of the last change set when the last batch had been written. */
+  #written: number | undefined;
   #before: BatchUnderway = { ...nothingUnderway, origins: new Map(), awaited: new Map() };
 
   constructor(store: GraphStore, world: World, begun: IntakeReport, options: IntakeOptions) {
@@ -82,6 +84,7 @@ class IntakeRun {
 
   /** Works a batch out while the one before is written, to be written next; the one before is safe when this ends. */
   async take(batch: readonly Intention[], last: boolean): Promise<void> {
+    this.#written ??= await this.#store.lastChangeSet();
     const plan = await this.#plan(batch);
     const changes = await this.#changes(plan);
     this.#report.complete = last && this.#options.signal?.aborted !== true;
@@ -101,7 +104,7 @@ class IntakeRun {
 
   async #plan(batch: readonly Intention[]): Promise<Plan> {
     const random = alikeAtFirst(this.#world.random);
-    const plan: Plan = { random, rows: [], added: new Set(), origins: [], await: [], arrived: [] };
+    const plan: Plan = { random, rows: [], added: new Set(), seen: new Map(), origins: [], await: [], arrived: [] };
     const bundles: Bundle[] = [];
     for (const intention of batch) {
       this.#report.records++;
@@ -155,6 +158,7 @@ class IntakeRun {
     }
     plan.rows.push(...revision.rows);
     for (const added of revision.added) plan.added.add(added);
+    for (const [row, since] of revision.seen) plan.seen.set(row, since);
     plan.origins.push({ ...bundle.origin, id, digest: bundle.digest });
     this.#origins.set(bundle.origin, { id, digest: bundle.digest });
     this.#link(await this.#newLinks(bundle.links, ids, revision.known), ids, plan);
@@ -257,9 +261,19 @@ class IntakeRun {
   async #write(changes: WriteBatch | undefined, report: IntakeReport, after: Promise<unknown>): Promise<void> {
     if (changes !== undefined) {
       const checkpoint = { intake: this.#options.intake, records: report.records, report };
-      this.#report.changeSet = (await this.#store.write({ ...changes, checkpoint, after })).changeSet;
+      const { changeSet } = await this.#store.write({ ...changes, checkpoint, after });
+      this.#report.changeSet = changeSet;
+      await this.#lookAgain(changes, changeSet);
     }
     this.#options.onProgress?.(report);
+  }
+
+  /** Works windows out again if somebody else has written since the batch before. */
+  async #lookAgain(changes: WriteBatch, changeSet: number): Promise<void> {
+    const editions = (changes.windows ?? []).map(({ edition }) => edition);
+    const isAlone = changeSet <= this.#written! + 1;
+    this.#written = changeSet;
+    if (!isAlone && editions.length > 0) await windowsAgain(this.#store, editions, changes);
   }
 }
 
@@ -284,6 +298,7 @@ interface Plan {
   readonly random: World['random'];
   rows: AnyRow[];
   added: Set<string>;
+  seen: Map<string, number>;
   origins: (Origin & OriginFound)[];
   await: AwaitedLink[];
   arrived: Origin[];

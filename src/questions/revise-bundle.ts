@@ -11,6 +11,8 @@ export interface Revision {
   readonly rows: readonly AnyRow[];
   /** Ids among `rows` that are new. */
   readonly added: readonly string[];
+  /** Change sets of the versions that the others are made from, by id. */
+  readonly seen: ReadonlyMap<string, number>;
   /** Ids of rows that differ from the source and were changed here since. */
   readonly differing: readonly string[];
   /** Identities of the claims of the source that are there, links to other records among them. */
@@ -48,12 +50,15 @@ export async function reviseBundle(
   const untouched = await untouchedIds(store, [...(stored === undefined ? [] : [stored]), ...ofSource]);
 
   const changed: AnyRow[] = [];
+  const seen = new Map<string, number>();
   const added: string[] = [];
   const differing: string[] = [];
   const change = (before: Stamped<AnyRow>, after: AnyRow): void => {
     if (differingFields(before, after).length === 0) return;
-    if (untouched.has(before.id)) changed.push(after);
-    else differing.push(before.id);
+    if (untouched.has(before.id)) {
+      changed.push(after);
+      seen.set(before.id, before.since);
+    } else differing.push(before.id);
   };
 
   const record = rows.find(row => row.id === id);
@@ -78,7 +83,7 @@ export async function reviseBundle(
       withdrawnBecause: 'no longer in the record of the source',
     } as AnyRow);
   }
-  return { rows: changed, added, differing, known };
+  return { rows: changed, added, seen, differing, known };
 }
 
 /**

@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { graphFileSchema } from './domain/model/graph-file-schema.ts';
 import { kindsSdl } from './domain/model/sdl.ts';
 import { commandsSdl } from './domain/model/sdl-commands.ts';
+import { supposedSdl } from './domain/model/sdl-supposed.ts';
 import { historySchema } from './intake/graph/history-schema.ts';
 import { mappingSchema } from './intake/table/mapping-schema.ts';
 import { addedText, schemaText } from './store/sqlite/schema-text.ts';
@@ -17,6 +18,7 @@ interface GeneratedFile {
 const files: readonly GeneratedFile[] = [
   { path: 'schema/graphql/kinds.graphql', text: kindsSdl },
   { path: 'schema/graphql/commands-of-kinds.graphql', text: commandsSdl },
+  { path: 'schema/graphql/supposed.graphql', text: supposedSdl },
   { path: 'schema/sqlite/0001-graph.sql', text: schemaText },
   { path: 'schema/sqlite/0003-kinds.sql', text: () => addedText(3) },
   { path: 'schema/graph-file.schema.json', text: () => `${JSON.stringify(graphFileSchema(), null, 2)}\n` },

@@ -16,10 +16,10 @@ export function askStore(store: GraphStore): Questions {
   const questions = questionsOf(store, asRecorded);
   return {
     ...questions,
-    given: async whatIf => {
+    given: async (whatIf, signal) => {
       if (!isGiven(whatIf)) return { store, questions };
       const { given } = await import('./what-if/given.ts');
-      const { store: taken, premises } = await given(store, whatIf);
+      const { store: taken, premises } = await given(store, whatIf, signal);
       return { store: taken, questions: questionsOf(taken, premises) };
     },
   };

@@ -13,9 +13,10 @@ import type { WhatIf } from './what-if/what-if.ts';
 export interface Questions extends AskedQuestions {
   /**
    * The graph as it was, or as it would be: all that can be asked of it, and a store that tells its rows. Nothing is stored.
+   * @param signal of an asker who may stop waiting: what is read through for it ends
    * @throws INPUT_INVALID, SUPPOSE_TOO_LARGE, KIND_MISMATCH, ID_MISTYPED, DATE_UNREADABLE
    */
-  given(whatIf: WhatIf): Promise<GivenGraph>;
+  given(whatIf: WhatIf, signal?: AbortSignal): Promise<GivenGraph>;
 }
 
 export interface GivenGraph {

@@ -1,6 +1,6 @@
 import DataLoader from 'dataloader';
 import type { AnyRow, Origin, RecordOf } from '../../domain/model/row.ts';
-import type { ConventionInForce, Questions } from '../../questions/questions.ts';
+import type { AskedQuestions, ConventionInForce } from '../../questions/questions.ts';
 import type { Around, GraphStore, Via } from '../../store/graph-store.ts';
 import { KnownRows } from './known-rows.ts';
 
@@ -28,7 +28,7 @@ export class Loaders {
   readonly #linked: DataLoader<LinkedKey, readonly AnyRow[], string>;
   readonly #origins: DataLoader<string, readonly Origin[]>;
 
-  constructor(store: GraphStore, questions: Questions) {
+  constructor(store: GraphStore, questions: AskedQuestions) {
     const known = this.#known;
     this.#rows = new DataLoader(async ids => {
       const rows = await withConventions(ids, await store.rows(ids), questions);
@@ -79,7 +79,7 @@ export class Loaders {
 async function withConventions(
   ids: readonly string[],
   rows: readonly (AnyRow | undefined)[],
-  questions: Questions,
+  questions: AskedQuestions,
 ): Promise<readonly (AnyRow | undefined)[]> {
   const missing = ids.some((id, i) => rows[i] === undefined && id.startsWith('convention-'));
   if (!missing) return rows;

@@ -4,7 +4,7 @@ import { linksOfKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRow, ClaimBase } from '../../domain/model/row.ts';
 import type { Page, PageAsked } from '../../questions/page.ts';
 import type { GraphStore, Via } from '../../store/graph-store.ts';
-import type { ApiContext } from '../context.ts';
+import type { Graph } from '../graph.ts';
 import type { Soon } from '../loaders/loaders.ts';
 import { pageById } from '../paging/connection.ts';
 import { aroundLinked } from './asked-around.ts';
@@ -21,7 +21,7 @@ export function claimsAbout(
   about: { readonly id: string; readonly kind: KindName },
   wanted: ClaimsWanted,
   asked: PageAsked<string>,
-  { loaders }: ApiContext,
+  { loaders }: Graph,
   info: GraphQLResolveInfo,
 ): Soon<Page<AnyClaim, string>> {
   const via = linksTo(about.kind, wanted.kinds ?? claimKindNames);

@@ -9,9 +9,10 @@ import {
   recordKinds,
 } from '../../domain/model/kinds.ts';
 import { labelOf } from '../../domain/model/label.ts';
-import type { AnyClaim, AnyRecord, AnyRow, Evidence } from '../../domain/model/row.ts';
+import type { AnyClaim, AnyRecord, AnyRow } from '../../domain/model/row.ts';
 import { type Inverse, inversesOf } from '../../domain/model/sdl-inverse.ts';
 import type { ApiContext } from '../context.ts';
+import { graphOf } from '../graph.ts';
 import { connection, pageById } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, type PageArgs, pageAsked } from '../paging/page-args.ts';
@@ -69,7 +70,8 @@ function fieldResolvers(declared: Kind): TypeResolvers {
 }
 
 function linkResolver(name: string): Resolver {
-  return (row: Readonly<Record<string, string | undefined>>, _args: never, context) => loadLink(row[name], context);
+  return (row: Readonly<Record<string, string | undefined>>, _args: never, context, info) =>
+    loadLink(row[name], graphOf(info, context));
 }
 
 function listResolver(name: string): Resolver {
@@ -79,7 +81,8 @@ function listResolver(name: string): Resolver {
 /** Records whose field names this one; the connection also says how many there are. */
 function inverseResolver(inverse: Inverse): Resolver {
   const via = [{ kind: inverse.of, name: inverse.field }];
-  return (row: AnyRecord, args: PageArgs, { loaders }, info) => {
+  return (row: AnyRecord, args: PageArgs, context, info) => {
+    const { loaders } = graphOf(info, context);
     const list = listDigest(inverse.name, args, row.id);
     const asked = pageAsked(args, list, isText);
     const rows = loaders.linked({ id: row.id, via, around: aroundLinked(info, via) });
@@ -87,7 +90,8 @@ function inverseResolver(inverse: Inverse): Resolver {
   };
 }
 
-const history: Resolver = async (row: AnyRow, args: PageArgs, { questions }) => {
+const history: Resolver = async (row: AnyRow, args: PageArgs, context, info) => {
+  const { questions } = graphOf(info, context);
   const list = listDigest('history', {}, row.id);
   return connection(await questions.history(row.id, pageAsked(args, list, isNumber)), list);
 };
@@ -95,7 +99,7 @@ const history: Resolver = async (row: AnyRow, args: PageArgs, { questions }) => 
 const claims: Resolver = (row: AnyRow, args: PageArgs & ClaimsWanted, context, info) => {
   const list = listDigest('claims', args, row.id);
   const asked = pageAsked(args, list, isText);
-  return soon(claimsAbout(row, args, asked, context, info), page => connection(page, list));
+  return soon(claimsAbout(row, args, asked, graphOf(info, context), info), page => connection(page, list));
 };
 
 const recordBase: TypeResolvers = {
@@ -104,13 +108,14 @@ const recordBase: TypeResolvers = {
   notes: listResolver('notes'),
   sameAs: listResolver('sameAs'),
   columns: (row: AnyRecord) => Object.entries(row.columns ?? {}).map(([name, text]) => ({ name, text })),
-  origins: (row: AnyRecord, _args: never, { loaders }) => loaders.origins(row.id),
+  origins: (row: AnyRecord, _args: never, context, info) => graphOf(info, context).loaders.origins(row.id),
   claims,
   history,
 };
 
 const claimBase: TypeResolvers = {
-  says: async (row: AnyClaim, { language }: { language?: string | null }, { loaders }) => {
+  says: async (row: AnyClaim, { language }: { language?: string | null }, context, info) => {
+    const { loaders } = graphOf(info, context);
     const ids = namedInSentence(row);
     const rows = await Promise.all(ids.map(id => loaders.row(id)));
     const labels = new Map(rows.map((named, i) => [ids[i]!, labelIn(named, language ?? undefined)]));
@@ -127,10 +132,10 @@ const claimBase: TypeResolvers = {
 };
 
 const evidenceResolvers: TypeResolvers = {
-  reference: (part: Evidence, _args: never, context) => loadLink(part.reference, context),
-  record: (part: Evidence, _args: never, context) => loadLink(part.record, context),
-  claim: (part: Evidence, _args: never, context) => loadLink(part.claim, context),
-  photograph: (part: Evidence, _args: never, context) => loadLink(part.photograph, context),
+  reference: linkResolver('reference'),
+  record: linkResolver('record'),
+  claim: linkResolver('claim'),
+  photograph: linkResolver('photograph'),
   region: listResolver('region'),
 };
 

@@ -1,3 +1,4 @@
+import type { GraphQLResolveInfo } from 'graphql';
 import { appearanceLocator } from '../../domain/model/appearance-locator.ts';
 import type { AnyRow } from '../../domain/model/row.ts';
 import type {
@@ -9,15 +10,23 @@ import type {
   LineageStepTaken,
 } from '../../questions/lineage-answer.ts';
 import type { ApiContext } from '../context.ts';
+import { graphOf } from '../graph.ts';
 import { given } from './given.ts';
+import { graphAsked, type WhatIfArgs } from './graph-asked.ts';
 import { loadGrounds, type RowOf, rowsAtHand } from './load.ts';
 
 type LineageArgs = { readonly [K in keyof LineageAsked]?: LineageAsked[K] | null } & Pick<LineageAsked, 'of'>;
 
 /** The answer in the form of the schema. Rows that it brings along are given as they are: thousands of promises cost time. */
-export async function lineage(_root: unknown, args: LineageArgs, context: ApiContext): Promise<object> {
-  const answer = await context.questions.lineage(given(args));
-  const row = rowsAtHand(answer.rows, context);
+export async function lineage(
+  _root: unknown,
+  { basis, suppose, without, asOf, ...args }: LineageArgs & WhatIfArgs,
+  context: ApiContext,
+  info: GraphQLResolveInfo,
+): Promise<object> {
+  const graph = await graphAsked({ basis, suppose, without, asOf }, info, context);
+  const answer = await graph.questions.lineage(given(args));
+  const row = rowsAtHand(answer.rows, graph);
   return {
     picture: () => row(answer.of),
     links: { nodes: () => answer.nodes.map(node => nodeSource(node, row)), steps: () => stepSources(answer, row) },
@@ -35,7 +44,8 @@ export const lineageResolvers = {
     __resolveType: (step: AnyRow | { readonly kind: 'DetailStep' }) => step.kind,
   },
   Contradiction: {
-    involved: ({ involved }: Contradiction, _args: unknown, context: ApiContext) => loadGrounds(involved, context),
+    involved: ({ involved }: Contradiction, _args: unknown, context: ApiContext, info: GraphQLResolveInfo) =>
+      loadGrounds(involved, graphOf(info, context)),
   },
 };
 

@@ -3,7 +3,7 @@ import { isClaimKind, isRecordKind } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../../domain/model/row.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import type { Around } from '../../store/graph-store.ts';
-import type { ApiContext } from '../context.ts';
+import type { Graph } from '../graph.ts';
 import type { Soon } from '../loaders/loaders.ts';
 
 /**
@@ -11,19 +11,19 @@ import type { Soon } from '../loaders/loaders.ts';
  * @param around what is asked for next
  * @throws ID_MISTYPED
  */
-export function loadAsked(id: string, { loaders }: ApiContext, around?: Around): Soon<AnyRow | null> {
+export function loadAsked(id: string, { loaders }: Graph, around?: Around): Soon<AnyRow | null> {
   if (!isId(id)) return null;
   return soon(around === undefined ? loaders.row(id) : loaders.rowAround(id, around), row => row ?? null);
 }
 
 /** The row that a row names; null if it is absent. */
-export function loadLink(id: string | undefined, { loaders }: ApiContext): Soon<AnyRow | null> {
+export function loadLink(id: string | undefined, { loaders }: Graph): Soon<AnyRow | null> {
   return id === undefined ? null : soon(loaders.row(id), row => row ?? null);
 }
 
 /** Rows that ids of claims, records and conventions name; what is not there is left out. */
-export async function loadGrounds(ids: readonly string[], context: ApiContext): Promise<readonly AnyRow[]> {
-  const rows = await Promise.all(ids.map(id => loadLink(id, context)));
+export async function loadGrounds(ids: readonly string[], graph: Graph): Promise<readonly AnyRow[]> {
+  const rows = await Promise.all(ids.map(id => loadLink(id, graph)));
   return rows.filter(row => row !== null);
 }
 
@@ -36,9 +36,9 @@ export function soon<T, U>(value: Soon<T>, next: (value: T) => U): Soon<U> {
 export type RowOf = (id: string | undefined) => Soon<AnyRow | null>;
 
 /** Rows that a question has read are not asked for again in the same request, and come without a promise. */
-export function rowsAtHand(rows: readonly AnyRow[], context: ApiContext): RowOf {
-  context.loaders.take(rows);
-  return id => loadLink(id, context);
+export function rowsAtHand(rows: readonly AnyRow[], graph: Graph): RowOf {
+  graph.loaders.take(rows);
+  return id => loadLink(id, graph);
 }
 
 /** @throws ID_MISTYPED: that is told, since a reader's slip would else look like an answer */

@@ -12,6 +12,7 @@ import type { Contradiction } from '../../questions/lineage-answer.ts';
 import type { ApiContext } from '../context.ts';
 import { Loaders } from '../loaders/loaders.ts';
 import { given, type Nullable } from './given.ts';
+import { inputFields } from './input-fields.ts';
 import { loadGrounds } from './load.ts';
 
 type Input = Readonly<Record<string, unknown>> &
@@ -39,7 +40,7 @@ export const mutationResolvers = {
 
 export const problemResolvers = {
   Problem: {
-    involved: ({ involved }: Contradiction, _args: unknown, context: ApiContext) => loadGrounds(involved, context),
+    involved: ({ involved }: Contradiction, _args: unknown, context: ApiContext) => loadGrounds(involved, context.now),
   },
 };
 
@@ -59,7 +60,7 @@ function commandsOf(kind: KindName): [string, Command][] {
   ];
   return [
     command('add', 'added', ({ id, ...input }, signed, { commands }) =>
-      commands.add({ kind, ...(id == null ? {} : { id }), fields: fieldsOf(input) }, signed),
+      commands.add({ kind, ...(id == null ? {} : { id }), fields: inputFields(input) }, signed),
     ),
     command('edit', 'edited', (input, signed, { commands }) => commands.edit(editOf(kind, input), signed)),
     command('withdraw', 'withdrawn', ({ id, because, seen }, signed, { commands }) =>
@@ -77,29 +78,7 @@ function commandsOf(kind: KindName): [string, Command][] {
 }
 
 function editOf(kind: KindName, { id, seen, merge, ...input }: Input) {
-  return { id: id!, kind, ...given({ seen, merge }), fields: fieldsOf(input) } as const;
-}
-
-/** Fields as a graph file has them; of one that is null it is said. */
-function fieldsOf({ signed: _, columns, ...input }: Input): Readonly<Record<string, unknown>> {
-  const fields = Object.fromEntries(Object.entries(input).map(([name, value]) => [name, withoutNull(value)]));
-  if (columns === undefined) return fields;
-  const pairs = (columns as readonly { readonly name: string; readonly text: string }[] | null) ?? [];
-  return {
-    ...fields,
-    columns: pairs.length === 0 ? null : Object.fromEntries(pairs.map(({ name, text }) => [name, text])),
-  };
-}
-
-/** Items that are given leave out what they say is null; an empty list is as none. */
-function withoutNull(value: unknown): unknown {
-  if (!Array.isArray(value)) return value;
-  if (value.length === 0) return null;
-  return value.map(item => {
-    if (typeof item !== 'object' || item === null) return item;
-    const parts = Object.entries(item as Readonly<Record<string, unknown>>).filter(([, part]) => part !== null);
-    return Object.fromEntries(parts.map(([name, part]) => [name, withoutNull(part)]));
-  });
+  return { id: id!, kind, ...given({ seen, merge }), fields: inputFields(input) } as const;
 }
 
 function signedBy({ signed }: Signature, reason: string, context: ApiContext): Signed {
@@ -108,5 +87,6 @@ function signedBy({ signed }: Signature, reason: string, context: ApiContext): S
 
 /** What was read before a change may be otherwise now. */
 function forget(context: ApiContext): void {
-  context.loaders = new Loaders(context.store, context.questions);
+  const { store, questions } = context.now;
+  context.now = { store, questions, loaders: new Loaders(store, questions) };
 }

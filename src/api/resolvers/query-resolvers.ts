@@ -2,6 +2,7 @@ import type { GraphQLResolveInfo } from 'graphql';
 import { PlatestemmaError } from '../../errors.ts';
 import type { CitationFormat } from '../../questions/questions.ts';
 import type { ApiContext } from '../context.ts';
+import { graphOf } from '../graph.ts';
 import { connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isNumber, isText, largestPage, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
@@ -9,6 +10,7 @@ import { aroundRow } from './asked-around.ts';
 import { type ClaimsWanted, claimsAbout, claimsOfKinds } from './claims-about.ts';
 import { descent } from './descent-resolvers.ts';
 import { given } from './given.ts';
+import { graphAsked, type WhatIfArgs } from './graph-asked.ts';
 import { lineage } from './lineage-resolvers.ts';
 import { listResolvers } from './list-resolvers.ts';
 import { isId, loadAsked, loadLink } from './load.ts';
@@ -22,27 +24,50 @@ interface CitationArgs {
   readonly locale?: string | null;
 }
 
+type AsOfArgs = Pick<WhatIfArgs, 'asOf'>;
+
 /** Fields of Query. */
 export const queryResolvers = {
   ...listResolvers(),
   reach,
   lineage,
   descent,
-  node: (_root: unknown, { id }: { id: string }, context: ApiContext, info: GraphQLResolveInfo) =>
-    loadAsked(id, context, aroundRow(info)),
-  nodes: (_root: unknown, { ids }: { ids: readonly string[] }, context: ApiContext, info: GraphQLResolveInfo) => {
+  node: async (
+    _root: unknown,
+    { id, ...args }: { id: string } & AsOfArgs,
+    context: ApiContext,
+    info: GraphQLResolveInfo,
+  ) => loadAsked(id, await graphAsked(args, info, context), aroundRow(info)),
+  nodes: async (
+    _root: unknown,
+    { ids, ...args }: { ids: readonly string[] } & AsOfArgs,
+    context: ApiContext,
+    info: GraphQLResolveInfo,
+  ) => {
     atMost(ids, 'ids');
-    const around = aroundRow(info);
-    return ids.map(id => loadAsked(id, context, around));
+    const [graph, around] = [await graphAsked(args, info, context), aroundRow(info)];
+    return ids.map(id => loadAsked(id, graph, around));
   },
   claims,
   search,
-  citation: (_root: unknown, { of, ...how }: CitationArgs, { questions }: ApiContext) => {
+  citation: async (
+    _root: unknown,
+    { of, asOf, ...how }: CitationArgs & AsOfArgs,
+    context: ApiContext,
+    info: GraphQLResolveInfo,
+  ) => {
     atMost(of, 'of');
+    const { questions } = await graphAsked({ asOf }, info, context);
     const { format = 'TEXT', ...styled } = given(how);
     return questions.citation({ of, format, ...styled });
   },
-  history: async (_root: unknown, args: PageArgs & { of: string }, { questions }: ApiContext) => {
+  history: async (
+    _root: unknown,
+    args: PageArgs & { of: string } & AsOfArgs,
+    context: ApiContext,
+    info: GraphQLResolveInfo,
+  ) => {
+    const { questions } = await graphAsked(args, info, context);
     const list = listDigest('history', {}, args.of);
     const asked = pageAsked(args, list, isNumber);
     return connection(isId(args.of) ? await questions.history(args.of, asked) : { items: [], more: false }, list);
@@ -50,7 +75,7 @@ export const queryResolvers = {
   differences: async (
     _root: unknown,
     args: PageArgs & { from: number; to?: number | null },
-    { questions }: ApiContext,
+    { now: { questions } }: ApiContext,
   ) => {
     const list = listDigest('differences', { from: args.from, to: args.to ?? null });
     const { from, to } = given(args);
@@ -59,13 +84,16 @@ export const queryResolvers = {
   },
   changes: async (
     _root: unknown,
-    args: { after?: number | null; first?: number | null },
-    { questions }: ApiContext,
+    args: { after?: number | null; first?: number | null } & AsOfArgs,
+    context: ApiContext,
+    info: GraphQLResolveInfo,
   ) => {
+    const { questions } = await graphAsked(args, info, context);
     const page = await questions.changes({ first: pageSize(args.first), after: args.after ?? 0 });
     return numbered(page);
   },
-  conventions: async (_root: unknown, _args: unknown, { questions, loaders }: ApiContext) => {
+  conventions: async (_root: unknown, args: AsOfArgs, context: ApiContext, info: GraphQLResolveInfo) => {
+    const { questions, loaders } = await graphAsked(args, info, context);
     const inForce = await questions.conventions();
     return inForce.map(convention => loaders.row(convention.id));
   },
@@ -74,26 +102,28 @@ export const queryResolvers = {
 /** Fields of what the questions of Query answer. */
 export const answerResolvers = {
   Citation: {
-    record: (item: { readonly record: string }, _args: unknown, context: ApiContext) => loadLink(item.record, context),
+    record: (item: { readonly record: string }, _args: unknown, context: ApiContext, info: GraphQLResolveInfo) =>
+      loadLink(item.record, graphOf(info, context)),
   },
 };
 
 async function claims(
   _root: unknown,
-  args: PageArgs & ClaimsWanted & { about?: string | null },
+  args: PageArgs & ClaimsWanted & { about?: string | null } & AsOfArgs,
   context: ApiContext,
   info: GraphQLResolveInfo,
 ): Promise<unknown> {
   const list = listDigest('claims', args);
   const asked = pageAsked(args, list, isText);
+  const graph = await graphAsked(args, info, context);
   if (args.about === undefined || args.about === null) {
     if (args.kinds === undefined || args.kinds === null)
       throw new PlatestemmaError('INPUT_INVALID', 'claims: expected "about" or "kinds", came neither');
-    return connection(await claimsOfKinds(context.store, args, asked), list);
+    return connection(await claimsOfKinds(graph.store, args, asked), list);
   }
-  const about = await loadAsked(args.about, context);
+  const about = await loadAsked(args.about, graph);
   if (about === null) return connection({ items: [], more: false }, list);
-  return connection(await claimsAbout(about, args, asked, context, info), list);
+  return connection(await claimsAbout(about, args, asked, graph, info), list);
 }
 
 /** Change sets are counted from 1 without gaps, so that their numbers are the cursors. */

@@ -3,11 +3,13 @@ import type { ConventionUse, Grounds } from '../../questions/grounds.ts';
 import type { Page } from '../../questions/page.ts';
 import type { Reach, ReachAsked, ReachCounts, ReachOrder, ReachPosition, ReachRow } from '../../questions/questions.ts';
 import type { ApiContext } from '../context.ts';
+import { graphOf } from '../graph.ts';
 import { connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { isText, type PageArgs, pageAsked, pageSize } from '../paging/page-args.ts';
 import { asksFor } from './asks-for.ts';
 import { given, type Nullable } from './given.ts';
+import { graphAsked, type WhatIfArgs } from './graph-asked.ts';
 import { loadGrounds, loadLink, type RowOf, rowsAtHand } from './load.ts';
 
 type ReachArgs = PageArgs & Nullable<Omit<ReachAsked, 'page' | 'tallies'>>;
@@ -22,11 +24,12 @@ type RowSource = Omit<ReachRow, 'edition'> & { readonly edition: ReturnType<RowO
 
 export async function reach(
   _root: unknown,
-  args: ReachArgs,
+  args: ReachArgs & WhatIfArgs,
   context: ApiContext,
   info: GraphQLResolveInfo,
 ): Promise<ReachSource> {
-  const { first: _first, after: _after, filter, at, ...asked } = given(args);
+  const { basis, suppose, without, asOf, ...others } = args;
+  const { first: _first, after: _after, filter, at, ...asked } = given(others);
   const list = listDigest('reach', args);
   const page = pageAsked(args, list, isPositionOf(args.order ?? 'ROOM'));
   const question = {
@@ -36,9 +39,9 @@ export async function reach(
     page: asksFor(info, 'editions') || asksFor(info, 'counts', 'differOnPage') ? page : { ...page, first: 0 },
     tallies: ['byPlace', 'places', 'byDecade'].some(name => asksFor(info, 'counts', name)),
   };
-  const { questions, ending } = context;
-  const answer = await questions.reach(question, ending.signal);
-  return { ...answer, list, rows: withEditions(answer, rowsAtHand(answer.read, context)) };
+  const graph = await graphAsked({ basis, suppose, without, asOf }, info, context);
+  const answer = await graph.questions.reach(question, context.ending.signal);
+  return { ...answer, list, rows: withEditions(answer, rowsAtHand(answer.read, graph)) };
 }
 
 function withEditions({ rows }: Reach, row: RowOf): ReachSource['rows'] {
@@ -58,26 +61,32 @@ export const reachResolvers = {
     byDecade: (source: ReachCounts) => source.byDecade ?? [],
   },
   PlaceVerdicts: {
-    place: (source: { readonly place: string | undefined }, _args: unknown, context: ApiContext) =>
-      loadLink(source.place, context),
+    place: (
+      source: { readonly place: string | undefined },
+      _args: unknown,
+      context: ApiContext,
+      info: GraphQLResolveInfo,
+    ) => loadLink(source.place, graphOf(info, context)),
   },
   ReachRow: {
-    restsOn: ({ restsOn }: RowSource, _args: unknown, context: ApiContext) =>
-      loadGrounds([...restsOn.claims, ...restsOn.conventions.map(use => use.id)], context),
+    restsOn: ({ restsOn }: RowSource, _args: unknown, context: ApiContext, info: GraphQLResolveInfo) =>
+      loadGrounds([...restsOn.claims, ...restsOn.conventions.map(use => use.id)], graphOf(info, context)),
   },
   Grounds: {
-    claims: async (grounds: Grounds, args: PageArgs, context: ApiContext) => {
+    claims: async (grounds: Grounds, args: PageArgs, context: ApiContext, info: GraphQLResolveInfo) => {
+      const graph = graphOf(info, context);
       const list = listDigest('grounds', {}, grounds.claims.join());
       const { after } = pageAsked(args, list, isText);
       const first = pageSize(args.first);
       const from = after === undefined ? 0 : grounds.claims.indexOf(after) + 1;
       const ids = grounds.claims.slice(from, from + first);
-      const items = await Promise.all(ids.map(async id => ({ item: await loadLink(id, context), position: id })));
+      const items = await Promise.all(ids.map(async id => ({ item: await loadLink(id, graph), position: id })));
       return connection({ items, more: from + first < grounds.claims.length }, list);
     },
   },
   ConventionUse: {
-    convention: (use: ConventionUse, _args: unknown, context: ApiContext) => loadLink(use.id, context),
+    convention: (use: ConventionUse, _args: unknown, context: ApiContext, info: GraphQLResolveInfo) =>
+      loadLink(use.id, graphOf(info, context)),
   },
 };
 

@@ -1,3 +1,4 @@
+import type { GraphQLResolveInfo } from 'graphql';
 import type { AnyRow } from '../../domain/model/row.ts';
 import type { SearchHit, SearchQuestion } from '../../questions/questions.ts';
 import { matchClasses, type SearchPosition } from '../../store/graph-store.ts';
@@ -6,18 +7,26 @@ import { type Connection, connection } from '../paging/connection.ts';
 import { listDigest } from '../paging/cursor.ts';
 import { type PageArgs, pageAsked } from '../paging/page-args.ts';
 import { given, type Nullable } from './given.ts';
+import { graphAsked, type WhatIfArgs } from './graph-asked.ts';
 import { isListPosition } from './list-resolvers.ts';
 import { loadLink } from './load.ts';
 
 type SearchArgs = PageArgs & Nullable<Omit<SearchQuestion, 'page'>>;
 
-export async function search(_root: unknown, args: SearchArgs, context: ApiContext): Promise<unknown> {
-  const { first: _first, after: _after, ...asked } = given(args);
+export async function search(
+  _root: unknown,
+  args: SearchArgs & Pick<WhatIfArgs, 'asOf'>,
+  context: ApiContext,
+  info: GraphQLResolveInfo,
+): Promise<unknown> {
+  const { asOf, ...others } = args;
+  const { first: _first, after: _after, ...asked } = given(others);
   const list = listDigest('search', args);
   const page = pageAsked(args, list, isSearchPosition);
-  const { hits, cut } = await context.questions.search({ ...asked, page }, context.ending.signal);
+  const graph = await graphAsked({ asOf }, info, context);
+  const { hits, cut } = await graph.questions.search({ ...asked, page }, context.ending.signal);
   const found = connection(hits, list);
-  const rows = await Promise.all(found.nodes.map(hit => loadLink(hit.id, context)));
+  const rows = await Promise.all(found.nodes.map(hit => loadLink(hit.id, graph)));
   return { ...withRows(found, rows), cut };
 }
 

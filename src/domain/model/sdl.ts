@@ -129,6 +129,8 @@ function rootConnections(): string {
     after: String
     "Order of the list."
     order: RecordOrder = LABEL
+    "When; absent: as it is recorded now. Then all records of the kind are read for it."
+    asOf: AsOf
   ): ${kind}Connection!`;
   });
   return `extend type Query {\n${fields.join('\n')}\n}`;

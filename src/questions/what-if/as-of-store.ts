@@ -1,5 +1,5 @@
 import { defaultBasis } from '../../domain/model/counted.ts';
-import type { GraphStore } from '../../store/graph-store.ts';
+import type { GraphStore, View } from '../../store/graph-store.ts';
 import { overStore } from './over-store.ts';
 import { recordsCounted, recordsInOrder } from './records-in-order.ts';
 import { scannedWindows } from './scanned-windows.ts';
@@ -7,18 +7,19 @@ import { scannedWindows } from './scanned-windows.ts';
 /**
  * A store as it was after a change set. What is kept of the graph as it is now alone (orders, counts, windows of editions) is
  * worked out from all that was there; where a record was taken from is told as it is now.
- * @param onScan called when editions are read one by one
+ * @param onScan called when editions are read one by one @param signal of an asker who may stop waiting
  */
-export function asOfStore(base: GraphStore, asOf: number, onScan: () => void): GraphStore {
-  const view = { asOf };
+export function asOfStore(base: GraphStore, asOf: number, onScan: () => void, signal?: AbortSignal): GraphStore {
+  /** What was before then can be asked for. */
+  const upTo = (view?: View): View => ({ asOf: Math.min(asOf, view?.asOf ?? asOf) });
   const store: GraphStore = overStore(base, {
-    rows: ids => base.rows(ids, view),
-    linked: (ids, via) => base.linked(ids, via, view),
-    surroundings: (ids, around) => base.surroundings(ids, around, view),
-    walk: asked => base.walk({ ...asked, view }),
-    scan: (after, limit) => base.scan(after, limit, view),
-    list: (kind, after, limit) => recordsInOrder(store, kind, after, limit),
-    count: kind => recordsCounted(store, kind),
+    rows: (ids, view) => base.rows(ids, upTo(view)),
+    linked: (ids, via, view) => base.linked(ids, via, upTo(view)),
+    surroundings: (ids, around, view) => base.surroundings(ids, around, upTo(view)),
+    walk: asked => base.walk({ ...asked, view: upTo(asked.view) }),
+    scan: (after, limit, view) => base.scan(after, limit, upTo(view)),
+    list: (kind, after, limit) => recordsInOrder(store, kind, after, limit, signal),
+    count: kind => recordsCounted(store, kind, signal),
     versions: async id =>
       (await base.versions(id))
         .filter(({ since }) => since <= asOf)

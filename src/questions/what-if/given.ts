@@ -25,15 +25,16 @@ export interface Given {
 
 /**
  * The graph as it was, or as it would be: what is asked of this store is asked of that graph. Nothing is stored.
+ * @param signal of an asker who may stop waiting
  * @throws INPUT_INVALID, SUPPOSE_TOO_LARGE, KIND_MISMATCH, ID_MISTYPED, DATE_UNREADABLE
  */
-export async function given(now: GraphStore, whatIf: WhatIf): Promise<Given> {
+export async function given(now: GraphStore, whatIf: WhatIf, signal?: AbortSignal): Promise<Given> {
   let scanned = false;
   const onScan = () => {
     scanned = true;
   };
   const basis = basisOf(whatIf);
-  const then = await asOf(now, whatIf, onScan);
+  const then = await asOf(now, whatIf, onScan, signal);
   const other = await otherwise(then.store, then.store === now, whatIf, basis, onScan);
   const supposed = other.words.length > 0 || basis.exceptCertainties !== undefined;
   return {
@@ -74,11 +75,16 @@ interface Then {
 }
 
 /** As of the newest change set the graph is as it is now. */
-async function asOf(now: GraphStore, { asOf: when }: WhatIf, onScan: () => void): Promise<Then> {
+async function asOf(
+  now: GraphStore,
+  { asOf: when }: WhatIf,
+  onScan: () => void,
+  signal: AbortSignal | undefined,
+): Promise<Then> {
   if (when === undefined) return { store: now, words: [] };
   const number = await changeSetAt(now, when);
   const [[changeSet], last] = await Promise.all([now.changeSets([number]), now.lastChangeSet()]);
-  const store = number >= last ? now : asOfStore(now, number, onScan);
+  const store = number >= last ? now : asOfStore(now, number, onScan, signal);
   return { store, number, words: [asOfWords(changeSet)] };
 }
 

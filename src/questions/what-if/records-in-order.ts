@@ -3,7 +3,7 @@ import type { AnyRecord } from '../../domain/model/row.ts';
 import { findable } from '../../domain/text/findable.ts';
 import type { GraphStore, Listed, ListPosition } from '../../store/graph-store.ts';
 import { breathing } from '../breath.ts';
-import { rowsOfKind } from './rows-of-kind.ts';
+import { rowsOfKind } from '../rows-of-kind.ts';
 import { bySortAndId } from './windows-of-editions.ts';
 
 /** Records kept before those that are too far are let go. */
@@ -15,9 +15,10 @@ export async function recordsInOrder(
   kind: RecordKindName,
   after: ListPosition | undefined,
   limit: number,
+  signal?: AbortSignal,
 ): Promise<readonly Listed[]> {
   let kept: Listed[] = [];
-  for await (const records of rowsOfKind(store, kind, breathing())) {
+  for await (const records of rowsOfKind(store, kind, undefined, breathing(signal))) {
     for (const record of records as readonly AnyRecord[]) {
       const listed = { sort: findable(record).sort, id: record.id };
       if (after === undefined || bySortAndId(listed, after) > 0) kept.push(listed);
@@ -28,8 +29,12 @@ export async function recordsInOrder(
 }
 
 /** How many there are of a kind, where they are not counted: all are read. */
-export async function recordsCounted(store: Pick<GraphStore, 'scan'>, kind: RecordKindName): Promise<number> {
+export async function recordsCounted(
+  store: Pick<GraphStore, 'scan'>,
+  kind: RecordKindName,
+  signal?: AbortSignal,
+): Promise<number> {
   let count = 0;
-  for await (const records of rowsOfKind(store, kind, breathing())) count += records.length;
+  for await (const records of rowsOfKind(store, kind, undefined, breathing(signal))) count += records.length;
   return count;
 }

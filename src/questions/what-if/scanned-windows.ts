@@ -4,9 +4,9 @@ import type { RecordOf } from '../../domain/model/row.ts';
 import type { EditionFilter, GraphStore } from '../../store/graph-store.ts';
 import { type Breath, breathing } from '../breath.ts';
 import { conventionsInForce } from '../conventions-in-force.ts';
+import { rowsOfKind } from '../rows-of-kind.ts';
 import { editionsThatPass } from './edition-filter.ts';
 import { editionsSeen } from './editions-seen.ts';
-import { rowsOfKind } from './rows-of-kind.ts';
 import {
   bySortAndId,
   byTitle,
@@ -71,7 +71,7 @@ async function* editionsToSee(
   { work }: EditionFilter,
   breath: Breath,
 ): AsyncGenerator<readonly RecordOf<'Edition'>[]> {
-  if (work === undefined) yield* rowsOfKind(store, 'Edition', breath);
+  if (work === undefined) yield* rowsOfKind(store, 'Edition', undefined, breath);
   else {
     const [rows = []] = await store.linked([work], [{ kind: 'Edition', name: 'work' }]);
     yield rows.filter(row => row.kind === 'Edition');

@@ -28,19 +28,19 @@ export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore 
   const { supposed, leftOut, hidden } = otherwise;
   const seenIn = (list: readonly Row[]) => list.map(row => leftOut.seen(row));
 
-  const rows: GraphStore['rows'] = async ids =>
-    (await base.rows(ids)).map((row, i) => {
+  const rows: GraphStore['rows'] = async (ids, view) =>
+    (await base.rows(ids, view)).map((row, i) => {
       const found = row ?? supposed.get(ids[i]!);
       return found === undefined || hidden.has(found.id) ? undefined : leftOut.seen(found);
     });
-  const linked: GraphStore['linked'] = async (ids, via) =>
-    (await base.linked(ids, via)).map((list, i) => {
+  const linked: GraphStore['linked'] = async (ids, via, view) =>
+    (await base.linked(ids, via, view)).map((list, i) => {
       const more = supposed.linked(ids[i]!, via);
       return seenIn(more.length === 0 ? list : [...list, ...more].sort((a, b) => compareText(a.id, b.id)));
     });
-  const surroundings: GraphStore['surroundings'] = async (ids, around) => {
-    if (supposed.all.length > 0) return surroundingsOf({ rows, linked }, ids, around);
-    const { own, rounds } = await base.surroundings(ids, around);
+  const surroundings: GraphStore['surroundings'] = async (ids, around, view) => {
+    if (supposed.all.length > 0) return surroundingsOf({ rows, linked }, ids, around, view);
+    const { own, rounds } = await base.surroundings(ids, around, view);
     return { own: seenIn(own), rounds: rounds.map(seenIn) };
   };
   const walk = async (asked: WalkAsked): Promise<Walk> => {
@@ -53,10 +53,8 @@ export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore 
       ? walkByLinks({ rows, surroundings }, only)
       : base.walk(withoutLeftOut(only)));
     if (around === undefined) return found;
-    const { rounds } = await surroundings(
-      [...found.records, ...found.claims].map(({ id }) => id),
-      around,
-    );
+    const ids = [...found.records, ...found.claims].map(({ id }) => id);
+    const { rounds } = await surroundings(ids, around, asked.view);
     return { ...found, around: rounds };
   };
   const withoutLeftOut = (asked: WalkAsked): WalkAsked => {
@@ -71,9 +69,9 @@ export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore 
     linked,
     surroundings,
     walk,
-    scan: async (after, limit) => {
+    scan: async (after, limit, view) => {
       const more = supposed.all.filter(({ id }) => after === undefined || compareText(id, after) > 0);
-      const all = [...(await base.scan(after, limit)), ...more].sort((a, b) => compareText(a.id, b.id));
+      const all = [...(await base.scan(after, limit, view)), ...more].sort((a, b) => compareText(a.id, b.id));
       return seenIn(all.slice(0, limit));
     },
     list: async (kind, after, limit) => {

@@ -4,6 +4,7 @@ import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { GraphStore, RemovedRow } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import type { Signed } from './commands.ts';
+import { checkNamedWithin } from './named-within.ts';
 import type { World } from './ports.ts';
 
 /** What is to be written together. */
@@ -18,7 +19,7 @@ export interface RowChanges {
 /**
  * Writes checked rows as one change set.
  * @returns its number, or that of the last one where nothing is to be written
- * @throws NOT_FOUND for the first id that a row names in whatever place and that is not there
+ * @throws NOT_FOUND for the first id that a row names in whatever place and that is not there; STILL_NAMED
  */
 export async function changeRows(
   store: GraphStore,
@@ -29,6 +30,7 @@ export async function changeRows(
   if (added.length + changed.length + removed.length === 0) return store.lastChangeSet();
   const rows = [...added, ...changed.map(({ row }) => row)];
   await checkNamed(store, rows);
+  await checkNamedWithin(store, new Set(removed.map(({ id }) => id)));
   const receipt = await applyChanges(store, {
     rows,
     added: new Set(added.map(({ id }) => id)),

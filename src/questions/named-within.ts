@@ -1,8 +1,8 @@
 import { kindOfId } from '../domain/model/id.ts';
 import type { KindName } from '../domain/model/kinds.ts';
+import { stillNamed } from '../domain/model/refused-change.ts';
 import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-import { stillNamed } from '../store/refused-change.ts';
 
 const stretch = 2000;
 

@@ -1,5 +1,5 @@
 import { linksOfKind } from '../../domain/model/links.ts';
-import { movedOn, notThere, stillNamed } from '../refused-change.ts';
+import { movedOn, notThere, stillNamed } from '../../domain/model/refused-change.ts';
 import type { Ask } from './connection.ts';
 import type { ReadProperties } from './row-codec.ts';
 import { writeCypher } from './write-statements.ts';

@@ -1,4 +1,4 @@
-import { PlatestemmaError } from '../errors.ts';
+import { PlatestemmaError } from '../../errors.ts';
 
 /** A change names what is not there. */
 export function notThere(id: string): PlatestemmaError {

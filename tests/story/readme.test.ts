@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
+import { data } from '../api/ask.ts';
+import { demoApi } from '../api/demo-api.ts';
 import { demoFiles, demoFolder } from '../support/demo-store.ts';
 import { runCli } from '../support/run-cli.ts';
 import { temporaryStore } from '../support/temporary-store.ts';
@@ -29,6 +31,25 @@ test('the answer in the README is the one that the command above it gives', asyn
 test('the commands of the demo world have answers', async () => {
   const runs = await Promise.all(commandsOf(page).map(args => runCli([...args, ...store])));
   expect(runs.map(({ code, out, err }) => [code, out.length > 100, err])).toEqual(Array(4).fill([0, true, '']));
+});
+
+test('what the README writes is written, and what it contradicts is told', async () => {
+  const [, mutation = ''] = /^(mutation \{.*?^\})$/ms.exec(readme) ?? [];
+  const { api } = await demoApi();
+  const { addDating } = (await data(api, mutation)) as { addDating: { dating: { id: string }; problems: unknown[] } };
+  expect(addDating).toEqual({
+    dating: { id: addDating.dating.id, says: 'Lust am Ufer, in zwölf Kupfern was published 1761' },
+    changeSet: 2,
+    problems: [
+      {
+        message: expect.stringContaining('1761'),
+        involved: [
+          { id: addDating.dating.id, date: '1761' },
+          { id: 'dating-shore-leipzig-1758', date: '1758' },
+        ],
+      },
+    ],
+  });
 });
 
 test.each([

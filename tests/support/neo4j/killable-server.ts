@@ -6,6 +6,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { freePort, type ServerProgram, serverProgram, startProgram, untilReady } from './maven-server.ts';
 
+/** A server that lives for seconds is ready in half the time where Java compiles quickly rather than well. */
+const shortLived = ['-XX:TieredStopAtLevel=1', '-XX:+UseSerialGC'];
+
 /** A server that is killed with SIGKILL and started again, on one port and, unless it is emptied, one home folder. */
 export class KillableServer {
   readonly port: number;
@@ -35,7 +38,7 @@ export class KillableServer {
   /** Resolves when it answers, on what it held when it was killed. @throws if it is killed before */
   async start(): Promise<void> {
     const { password, port } = this;
-    this.#running = startProgram(this.#program, { home: this.#home, port, password }, process.env);
+    this.#running = startProgram(this.#program, { home: this.#home, port, password }, process.env, shortLived);
     await untilReady(this.#running);
   }
 

@@ -57,13 +57,17 @@ export async function serverProgram(env: NodeJS.ProcessEnv): Promise<ServerProgr
   return jars === undefined ? { reason: 'the Maven artifacts could not be fetched' } : { java, jars };
 }
 
-/** Starts a server, which is of use when `untilReady` resolves, and which ends with this process. */
+/**
+ * Starts a server, which is of use when `untilReady` resolves, and which ends with this process.
+ * @param options of Java
+ */
 export function startProgram(
   { java, jars }: ServerProgram,
   { home, port, password }: ServerHome,
   env: NodeJS.ProcessEnv,
+  options: readonly string[] = [],
 ) {
-  return spawn(java, ['-Xmx1g', '-cp', `${jars}/*`, join(folder, 'TestServer.java'), home, String(port)], {
+  return spawn(java, ['-Xmx1g', ...options, '-cp', `${jars}/*`, join(folder, 'TestServer.java'), home, String(port)], {
     env: { ...env, TEST_PASSWORD: password },
     stdio: ['pipe', 'pipe', 'inherit'],
   });

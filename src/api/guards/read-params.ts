@@ -40,10 +40,19 @@ function checked(given: Readonly<Record<string, unknown>>): RequestParams {
     throw invalid('operationName', `expected the name of an operation as text, came ${nameOf(operationName)}`);
   for (const [name, value] of Object.entries({ variables, extensions })) {
     if (!isNone(value) && !isObject(value)) throw invalid(name, `expected a JSON object, came ${nameOf(value)}`);
+    if (isDeeper(value, deepest)) throw invalid(name, `expected at most ${deepest} levels, came more`);
   }
   return Object.fromEntries(
     Object.entries({ query, operationName, variables, extensions }).filter(([, value]) => !isNone(value)),
   ) as unknown as RequestParams;
+}
+
+/** Levels of lists and objects; what reads them calls itself for each. */
+const deepest = 40;
+
+function isDeeper(value: unknown, levels: number): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  return levels === 0 || Object.values(value).some(part => isDeeper(part, levels - 1));
 }
 
 function textOf(bytes: Uint8Array): string {

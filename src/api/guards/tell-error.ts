@@ -44,6 +44,9 @@ const troubles: ReadonlySet<ErrorCode> = new Set([
   'STORE_UNREACHABLE',
 ]);
 
+/** What the engine says quotes what came, however long that was. */
+const longestMessage = 1_000;
+
 /**
  * Gives the codes of this program, and a place, to what the GraphQL engine refuses by itself, and a request without data
  * its status. GraphQL over HTTP: an answer without data is 4xx or 5xx.
@@ -53,16 +56,25 @@ export function codedErrors(): Plugin<ApiContext> {
     onExecutionResult({ result }) {
       if (result === undefined || Array.isArray(result) || !('errors' in result)) return;
       for (const error of result.errors ?? []) {
-        const { extensions, locations, path } = error;
-        if (!Object.hasOwn(errorCodes, String(extensions['code']))) extensions['code'] = 'INPUT_INVALID';
-        // Where no operation has the name that was asked for, or there are several and none was named.
-        if (locations === undefined && path === undefined && extensions['code'] === 'INPUT_INVALID')
-          extensions['place'] ??= { field: 'operationName' };
+        const { extensions } = error;
+        giveCode(error);
         if (!('data' in result) && extensions['unexpected'] !== true)
           extensions['http'] ??= { status: statusOf(extensions['code'] as ErrorCode), spec: true };
       }
     },
   };
+}
+
+function giveCode(error: GraphQLError): void {
+  const { extensions, locations, path } = error;
+  const cause = original(error);
+  // What a scalar says of a value, which validation has wrapped.
+  if (cause instanceof PlatestemmaError) error.message = cause.message;
+  if (error.message.length > longestMessage) error.message = `${error.message.slice(0, longestMessage)}…`;
+  const given = cause instanceof PlatestemmaError ? cause.code : String(extensions['code']);
+  if (locations === undefined && path === undefined && given !== 'BROKEN_PROMISE')
+    extensions['place'] ??= { field: given === 'OPERATION_RESOLUTION_FAILURE' ? 'operationName' : 'variables' };
+  extensions['code'] = Object.hasOwn(errorCodes, given) ? given : 'INPUT_INVALID';
 }
 
 function original(error: unknown): unknown {

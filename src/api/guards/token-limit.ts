@@ -11,7 +11,8 @@ export function tokenLimit(tokens: number): Plugin<ApiContext> {
           return parseFn(source, { ...options, maxTokens: tokens });
         } catch (error) {
           if (error instanceof GraphQLError && error.message.includes('tokens. Parsing aborted')) {
-            const extensions = { code: 'QUERY_TOO_COSTLY', http: { spec: true, status: 400 } };
+            const place = { field: 'query' };
+            const extensions = { code: 'QUERY_TOO_COSTLY', place, http: { spec: true, status: 400 } };
             throw new GraphQLError(`expected a query of at most ${tokens} tokens, came more`, { extensions });
           }
           throw error;

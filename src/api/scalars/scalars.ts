@@ -1,4 +1,4 @@
-import { GraphQLError, GraphQLScalarType } from 'graphql';
+import { GraphQLScalarType } from 'graphql';
 import { formatDay, parseDay } from '../../domain/dates/calendar.ts';
 import { edtfBounds } from '../../domain/dates/edtf.ts';
 import { textForms } from '../../domain/model/graph-file-schema.ts';
@@ -29,22 +29,11 @@ function textScalar(
     coerceOutputValue: output,
     coerceInputValue: value => {
       if (typeof value !== 'string')
-        throw coded(
-          new PlatestemmaError('INPUT_INVALID', `expected a text for ${name}, came ${JSON.stringify(value)}`),
-        );
-      try {
-        check(value);
-      } catch (error) {
-        throw error instanceof PlatestemmaError ? coded(error) : error;
-      }
+        throw new PlatestemmaError('INPUT_INVALID', `expected a text for ${name}, came ${JSON.stringify(value)}`);
+      check(value);
       return value;
     },
   });
-}
-
-/** Validation keeps a GraphQLError as it is, and with it our code. */
-function coded(error: PlatestemmaError): GraphQLError {
-  return new GraphQLError(error.message, { extensions: { code: error.code } });
 }
 
 function fits(text: string, form: RegExp, words: string): void {

@@ -68,7 +68,7 @@ const policy = "default-src 'none'; sandbox; frame-ancestors 'self'";
 function refused({ message, extensions }: GraphQLError): Response {
   const { code, place, id } = extensions as { code: ErrorCode; place?: SourcePlace; id?: string };
   const headers: Readonly<Record<string, string>> = code === 'SERVER_BUSY' ? { 'retry-after': '1' } : {};
-  return refuse({ status: statusOf(code), code, message, place, id, headers });
+  return refuse({ status: statusOf(code), code, message, place: place ?? { field: 'path' }, id, headers });
 }
 
 function notAllowed(method: string): Response {

@@ -14,9 +14,16 @@ export interface Refusal {
 
 const json = { 'content-type': 'application/json; charset=utf-8', 'cache-control': 'no-store' };
 
+/** Sentences quote what came, however long that was. */
+const longestMessage = 1_000;
+
+export function clipped(message: string): string {
+  return message.length <= longestMessage ? message : `${message.slice(0, longestMessage)}…`;
+}
+
 /** A refusal in the form in which GraphQL tells errors. */
 export function refusalBody({ code, message, place, id }: Refusal): string {
-  return JSON.stringify({ errors: [{ message, extensions: { code, place, id } }] });
+  return JSON.stringify({ errors: [{ message: clipped(message), extensions: { code, place, id } }] });
 }
 
 export function refuse(refusal: Refusal): Response {

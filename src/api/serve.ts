@@ -2,7 +2,7 @@ import { createServer, type IncomingMessage, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { PlatestemmaError } from '../errors.ts';
 import type { Api } from './create-api.ts';
-import { answerNoRequest, answerRefusal, firstLook, isThisMachine } from './guards/first-look.ts';
+import { answerNoRequest, answerRefusal, firstLook, isThisMachine, refuseExpectation } from './guards/first-look.ts';
 import { type Log, logToStderr } from './log.ts';
 
 export interface ServeOptions {
@@ -41,13 +41,14 @@ const lastAnswers = 5_000;
 /** @throws INPUT_INVALID if the port is taken or the address is not of this machine */
 export async function serve(api: Api, options: ServeOptions): Promise<Served> {
   const local = isThisMachine(options.host);
-  const server = createServer({ ...bounds, ...options.bounds }, (request, response) => {
+  const server = createServer({ ...bounds, ...options.bounds, requireHostHeader: false }, (request, response) => {
     response.once('finish', () => endUnread(request));
     const refusal = firstLook(request, local);
     if (refusal === undefined) api.listener(request, response);
     else answerRefusal(response, refusal);
   });
   server.on('clientError', answerNoRequest);
+  server.on('checkExpectation', refuseExpectation);
   server.maxConnections = mostConnections;
   server.setTimeout(silence);
   await listen(server, options);

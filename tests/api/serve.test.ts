@@ -100,6 +100,8 @@ describe('bytes that are no request are answered with a code, and the connection
   test.each([
     ['other bytes', '\0\u0001\r\n\r\n', 400, 'request'],
     ['headers without end', `GET / HTTP/1.1\r\nhost: localhost\r\nx: ${'x'.repeat(20_000)}\r\n\r\n`, 431, 'request'],
+    ['no host', 'GET /health HTTP/1.1\r\n\r\n', 400, 'host'],
+    ['an expectation', 'GET /health HTTP/1.1\r\nhost: localhost\r\nexpect: cake\r\n\r\n', 417, 'expect'],
     ['a host that is none', 'GET /health HTTP/1.1\r\nhost: a b <>\r\n\r\n', 400, 'host'],
     ['half an address', 'GET /health HTTP/1.1\r\nhost: [::\r\n\r\n', 400, 'host'],
     ['a host with a path', 'GET /health HTTP/1.1\r\nhost: localhost/x\r\n\r\n', 400, 'host'],

@@ -39,6 +39,8 @@ class QueryWriter {
   readonly #declared: string[] = [];
   readonly #variables: Record<string, unknown> = {};
   readonly #fragments: string[] = [];
+  /** Of a form that is wrong somewhere; else only values are not what is expected, and the query comes to be executed. */
+  readonly #isWild: boolean;
   /** Fields that may still be written. */
   #room: number;
 
@@ -46,7 +48,8 @@ class QueryWriter {
     this.#schema = schema;
     this.#known = known;
     this.#chance = chance;
-    this.#room = chance.pick([3, 10, 10, 40, 400]);
+    this.#isWild = chance.percent(40);
+    this.#room = chance.pick(this.#isWild ? [3, 10, 40, 400] : [2, 5, 10, 20]);
   }
 
   operation(): AnyQuery {
@@ -71,14 +74,16 @@ class QueryWriter {
     }
     if (!isObjectType(named)) return '{ __typename }';
     const fields = Array.from({ length: 1 + this.#chance.below(4) }, () => this.#field(named, depth));
-    const body = `{ ${fields.join(' ')} }`;
+    // The same field twice would have to be asked in the same way.
+    const distinct = this.#isWild ? fields : [...new Map(fields.map(field => [field.split(/\W/)[0], field])).values()];
+    const body = `{ ${distinct.join(' ')} }`;
     return this.#chance.percent(8) ? `{ ...${this.#fragment(named, body)} }` : body;
   }
 
   #fragment(type: GraphQLObjectType, body: string): string {
     const name = `F${this.#fragments.length}`;
     // Now and then one that goes round.
-    const inside = this.#chance.percent(10) ? body.replace(/\}$/, `...${name} }`) : body;
+    const inside = this.#isWild && this.#chance.percent(10) ? body.replace(/\}$/, `...${name} }`) : body;
     this.#fragments.push(`fragment ${name} on ${type.name} ${inside}`);
     return name;
   }
@@ -89,10 +94,9 @@ class QueryWriter {
     const ends = depth <= 1 || this.#room-- <= 0;
     if (ends && leaves.length === 0) return '__typename';
     const field = this.#chance.pick(ends ? leaves : fields);
-    const alias = this.#chance.percent(15) ? `a${this.#chance.below(50)}: ` : '';
-    const directive = this.#chance.percent(3)
-      ? ` @${this.#chance.pick(['skip(if: false)', 'include(if: 1)', 'none'])}`
-      : '';
+    const alias = this.#isWild && this.#chance.percent(15) ? `a${this.#chance.below(50)}: ` : '';
+    const directives = ['skip(if: false)', ...(this.#isWild ? ['include(if: 1)', 'none'] : [])];
+    const directive = this.#chance.percent(3) ? ` @${this.#chance.pick(directives)}` : '';
     const inner = isLeafType(getNamedType(field.type)) ? '' : ` ${this.#selection(field.type, depth - 1)}`;
     return `${alias}${field.name}${this.#args(field.args)}${directive}${inner}`;
   }
@@ -107,20 +111,22 @@ class QueryWriter {
     const value = this.#value(type, name, 4);
     if (!this.#chance.percent(45)) return literal(value, type);
     const variable = `v${this.#declared.length}`;
-    this.#declared.push(`$${variable}: ${this.#chance.percent(4) ? 'Int' : String(type)}`);
+    this.#declared.push(`$${variable}: ${this.#isWild && this.#chance.percent(10) ? 'Int' : String(type)}`);
     this.#variables[variable] = value;
     return `$${variable}`;
   }
 
   #value(type: GraphQLInputType, name: string, depth: number): unknown {
-    if (this.#chance.percent(4)) return this.#chance.pick(wrongValues);
+    if (this.#chance.percent(this.#isWild ? 4 : 1)) return this.#chance.pick(wrongValues);
     if (isNonNullType(type)) return this.#value(type.ofType, name, depth);
     if (isListType(type)) {
-      const length = this.#chance.pick([0, 1, 1, 2, 5, 201]);
+      const length = this.#chance.pick([0, 1, 1, 2, 2, 5, ...(this.#isWild ? [201] : [])]);
       return Array.from({ length }, () => this.#value(type.ofType, name, depth - 1));
     }
     if (isEnumType(type))
-      return this.#chance.percent(6) ? 'NO_SUCH_WORD' : new Word(this.#chance.pick(type.getValues()).name);
+      return this.#isWild && this.#chance.percent(6)
+        ? 'NO_SUCH_WORD'
+        : new Word(this.#chance.pick(type.getValues()).name);
     if (isInputObjectType(type)) {
       const fields = Object.values(type.getFields());
       const chosen = type.isOneOf
@@ -135,7 +141,7 @@ class QueryWriter {
     const { ids, cursors } = this.#known;
     if (type === 'Boolean') return this.#chance.percent(50);
     if (type === 'Int' || type === 'Float')
-      return this.#chance.percent(50) ? this.#chance.below(30) : this.#chance.pick(hostileNumbers);
+      return this.#chance.percent(this.#isWild ? 50 : 85) ? this.#chance.below(9) : this.#chance.pick(hostileNumbers);
     if (type === 'ID') return this.#chance.percent(60) ? this.#chance.pick(ids) : this.#chance.pick(hostileIds);
     if (type === 'EDTF') return this.#chance.percent(50) ? '1766' : this.#chance.pick(hostileDates);
     if (name === 'after') return this.#cursor(this.#chance.pick([...cursors, '']));

@@ -17,8 +17,10 @@ const notARequest: Readonly<Record<string, readonly [status: number, reason: str
  * machine's address, and a browser then takes our answers for that page's own ("DNS rebinding"): where only this machine is
  * served, a request must call it by a name that only it has.
  */
-export function firstLook({ url, headers }: IncomingMessage, servesOnlyThisMachine: boolean): Refusal | undefined {
-  const host = headers.host ?? 'localhost';
+export function firstLook(request: IncomingMessage, servesOnlyThisMachine: boolean): Refusal | undefined {
+  const { url, headers, httpVersion } = request;
+  // Before HTTP/1.1 a request had none.
+  const host = headers.host ?? (httpVersion === '1.1' ? '' : 'localhost');
   const address = URL.parse(`http://${host}`);
   const isHost = address !== null && address.host.length > 0 && address.href === `http://${address.host}/`;
   if (!isHost) return malformed('host', `expected a host with or without a port, came "${host.slice(0, 60)}"`);
@@ -31,6 +33,12 @@ export function firstLook({ url, headers }: IncomingMessage, servesOnlyThisMachi
 /** Whether a host is a loopback address, or the name that stands for one (RFC 6761, 6.3). */
 export function isThisMachine(host: string): boolean {
   return /^(127\.\d+\.\d+\.\d+|\[?::1\]?|localhost|.+\.localhost)$/.test(host.toLowerCase());
+}
+
+/** The only thing that may be expected of a server is that it goes on (RFC 9110, 10.1.1). */
+export function refuseExpectation(request: IncomingMessage, response: ServerResponse): void {
+  const message = `expect: expected 100-continue, came "${request.headers.expect?.slice(0, 60)}"`;
+  answerRefusal(response, { status: 417, code: 'INPUT_INVALID', message, place: { field: 'expect' } });
 }
 
 export function answerRefusal(response: ServerResponse, refusal: Refusal): void {

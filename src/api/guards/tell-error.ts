@@ -4,7 +4,7 @@ import type { Plugin } from 'graphql-yoga';
 import { type ErrorCode, errorCodes, PlatestemmaError } from '../../errors.ts';
 import type { ApiContext } from '../context.ts';
 import type { Log } from '../log.ts';
-import { statusOf } from '../refusal.ts';
+import { clipped, statusOf } from '../refusal.ts';
 
 /**
  * What a client is told of an error: our own with code and place; a fault of the query as it is; anything unexpected
@@ -44,9 +44,6 @@ const troubles: ReadonlySet<ErrorCode> = new Set([
   'STORE_UNREACHABLE',
 ]);
 
-/** What the engine says quotes what came, however long that was. */
-const longestMessage = 1_000;
-
 /**
  * Gives the codes of this program, and a place, to what the GraphQL engine refuses by itself, and a request without data
  * its status. GraphQL over HTTP: an answer without data is 4xx or 5xx.
@@ -70,7 +67,7 @@ function giveCode(error: GraphQLError): void {
   const cause = original(error);
   // What a scalar says of a value, which validation has wrapped.
   if (cause instanceof PlatestemmaError) error.message = cause.message;
-  if (error.message.length > longestMessage) error.message = `${error.message.slice(0, longestMessage)}…`;
+  error.message = clipped(error.message);
   const given = cause instanceof PlatestemmaError ? cause.code : String(extensions['code']);
   if (locations === undefined && path === undefined && given !== 'BROKEN_PROMISE')
     extensions['place'] ??= { field: given === 'OPERATION_RESOLUTION_FAILURE' ? 'operationName' : 'variables' };

@@ -5,6 +5,7 @@ import type {
   AwaitedLink,
   ChangeSet,
   Checkpoint,
+  HistoryPart,
   NamedCheckpoint,
   OriginFound,
   WrittenChange,
@@ -17,6 +18,7 @@ export type {
   AwaitedLink,
   ChangeSet,
   Checkpoint,
+  HistoryPart,
   NamedCheckpoint,
   OriginFound,
   WrittenChange,
@@ -154,6 +156,12 @@ export interface GraphStore {
 
   /** Where every intake stood, by its name, from after `after`. */
   checkpointsAfter(after: string | undefined, limit: number): Promise<readonly NamedCheckpoint[]>;
+
+  /**
+   * The whole history, part by part in their order, as it is when the first is asked for: what is written after is in none of
+   * them, and whoever writes waits no longer than it takes to read what has no history.
+   */
+  history(): AsyncIterable<HistoryPart>;
 
   /**
    * Writes a batch whole or not at all, as one change set, and resolves when it is safe on disk. Its moment is no earlier

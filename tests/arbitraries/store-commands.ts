@@ -15,6 +15,7 @@ import type {
   WindowKey,
 } from '../../src/store/graph-store.ts';
 import { windowsOfGroups } from '../support/memory-store-groups.ts';
+import { partsOf } from '../support/parts-of.ts';
 import {
   appearance,
   attribution,
@@ -349,6 +350,7 @@ function questions(): fc.Arbitrary<StoreCommand> {
     ask('originsAfter', fc.tuple(fc.option(origin, { nil: undefined }), limit)),
     ask('awaitedAfter', fc.tuple(fc.option(origin, { nil: undefined }), limit)),
     ask('checkpointsAfter', fc.tuple(fc.option(fc.constantFrom('i', 'j'), { nil: undefined }), limit)),
+    fc.constant({ says: 'history', run: store => partsOf(store) } satisfies StoreCommand),
     ask('scan', fc.tuple(fc.option(ids, { nil: undefined }), limit, view)),
     ask('windowsOf', fc.tuple(lists)),
     ask('sortKeysOf', fc.tuple(lists)),

@@ -7,6 +7,7 @@ import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
 import type * as port from '../../src/store/graph-store.ts';
+import { historyParts } from '../../src/store/history-parts.ts';
 import { roundsAround, surroundingsOf } from '../../src/store/surroundings.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
 import { groupsOf } from './memory-store-groups.ts';
@@ -236,6 +237,17 @@ class MemoryStore implements port.GraphStore {
       .sort(([a], [b]) => compareText(a, b))
       .slice(0, limit)
       .map(([intake, checkpoint]) => ({ intake, ...checkpoint }));
+  }
+
+  async *history(): AsyncGenerator<port.HistoryPart> {
+    this.#open();
+    const copy = new MemoryStore();
+    copy.#changeSets.push(...this.#changeSets);
+    for (const [id, versions] of this.#versions) copy.#versions.set(id, [...versions]);
+    copy.#origins = [...this.#origins];
+    copy.#awaited = [...this.#awaited];
+    for (const [intake, checkpoint] of this.#checkpoints) copy.#checkpoints.set(intake, checkpoint);
+    yield* historyParts(copy);
   }
 
   async write({ after, ...batch }: port.WriteBatch): Promise<port.WriteReceipt> {

@@ -26,17 +26,26 @@ export function sqliteStoreInProcess(file: string, gathered?: number): InProcess
   const writer = new Writer(database, file);
   const readers = new DatabaseSync(file, { readOnly: true });
   const reader = new Reader(readers, file, new Deadline(new Int32Array(2)), gathered);
-  const reading = callsOf(readers, (name, args) =>
-    reader.within(undefined, () =>
-      (reader as unknown as Record<string, (...args: readonly unknown[]) => unknown>)[name]!(...args),
-    ),
-  );
+  const reading = callsOf(readers, callOf(reader));
+  const hold = () => {
+    const held = new DatabaseSync(file, { readOnly: true });
+    const holder = new Reader(held, file, new Deadline(new Int32Array(2)));
+    holder.hold();
+    return callsOf(held, callOf(holder));
+  };
   const writing = callsOf(database, (_name, args) => writer.write(args[0] as WrittenBatch));
   return {
-    store: new SqliteStore({ writer: writing, quick: reading, long: reading, words: reading }, 10_000),
+    store: new SqliteStore({ writer: writing, quick: reading, long: reading, words: reading, hold }, 10_000),
     reading: readers,
     used: () => new Set([...writer.prepared.used(), ...reader.prepared.used()]),
   };
+}
+
+function callOf(reader: Reader) {
+  return (name: string, args: readonly unknown[]) =>
+    reader.within(undefined, () =>
+      (reader as unknown as Record<string, (...args: readonly unknown[]) => unknown>)[name]!(...args),
+    );
 }
 
 /** Copies what crosses, as a thread would. */

@@ -6,11 +6,13 @@ import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type * as port from '../graph-store.ts';
+import type { HistorySource } from '../history-parts.ts';
 import { roundsAround, surroundingsOf } from '../surroundings.ts';
 import { encodeWindow } from '../window-codec.ts';
 import { surroundings } from './around-reader.ts';
 import type { Ask, Connection, Values } from './connection.ts';
-import { type ChangeSetRow, changesAfter, decodeChangeSet } from './history-reader.ts';
+import { historyAt } from './history-at.ts';
+import { type ChangeSetRow, decodeAwaited, decodeChangeSet, historySource } from './history-reader.ts';
 import { closedError } from './neo4j-error.ts';
 import { ReachReader } from './reach-reader.ts';
 import { decodeRow, type ReadProperties } from './row-codec.ts';
@@ -28,6 +30,7 @@ export class Neo4jStore implements port.GraphStore {
   readonly #writer: Writer;
   readonly #reach = new ReachReader();
   readonly #search: SearchReader;
+  readonly #history: HistorySource = historySource(() => this.#question());
   #closing: Promise<void> | undefined;
 
   /** @param gathered see SearchReader */
@@ -145,8 +148,8 @@ export class Neo4jStore implements port.GraphStore {
     return (await this.#question()<[number]>(cypher.lastChangeSet))[0]![0];
   }
 
-  async changesAfter(number: number, limit: number): Promise<readonly port.WrittenChange[]> {
-    return changesAfter(this.#question(), number, limit);
+  changesAfter(number: number, limit: number): Promise<readonly port.WrittenChange[]> {
+    return this.#history.changesAfter(number, limit);
   }
 
   async scan(after: string | undefined, limit: number, view?: port.View): Promise<readonly Stamped<AnyRow>[]> {
@@ -182,20 +185,21 @@ export class Neo4jStore implements port.GraphStore {
     return found && { records: found[0], report: JSON.parse(found[1]) as unknown };
   }
 
-  async originsAfter(after: Origin | undefined, limit: number): Promise<readonly (Origin & port.OriginFound)[]> {
-    const rows = await this.#question()<[string, string, string, string]>(cypher.originsAfter, stretch(after, limit));
-    return rows.map(([key, source, id, digest]) => ({ source, key, id, digest }));
+  originsAfter(after: Origin | undefined, limit: number): Promise<readonly (Origin & port.OriginFound)[]> {
+    return this.#history.originsAfter(after, limit);
   }
 
-  async awaitedAfter(after: Origin | undefined, limit: number): Promise<readonly port.AwaitedLink[]> {
-    const rows = await this.#question()<[string, string, string, string]>(cypher.awaitedAfter, stretch(after, limit));
-    return rows.map(([key, source, claim, role]) => decodeAwaited({ source, key }, claim, role));
+  awaitedAfter(after: Origin | undefined, limit: number): Promise<readonly port.AwaitedLink[]> {
+    return this.#history.awaitedAfter(after, limit);
   }
 
-  async checkpointsAfter(after: string | undefined, limit: number): Promise<readonly port.NamedCheckpoint[]> {
-    const given = { after: after ?? '', isFirst: after === undefined, limit: neo4j.int(limit) };
-    const rows = await this.#question()<[string, number, string]>(cypher.checkpointsAfter, given);
-    return rows.map(([intake, records, report]) => ({ intake, records, report: JSON.parse(report) as unknown }));
+  checkpointsAfter(after: string | undefined, limit: number): Promise<readonly port.NamedCheckpoint[]> {
+    return this.#history.checkpointsAfter(after, limit);
+  }
+
+  async *history(): AsyncGenerator<port.HistoryPart> {
+    this.#checkOpen();
+    yield* historyAt(this.#connection);
   }
 
   async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
@@ -244,15 +248,6 @@ function countText(kind: RecordKindName): string {
 
 function keysAndSources(origins: readonly Origin[]): Values {
   return { keys: origins.map(({ key }) => key), sources: origins.map(({ source }) => source) };
-}
-
-function stretch(after: Origin | undefined, limit: number): Values {
-  const isFirst = after === undefined;
-  return { isFirst, key: after?.key ?? '', source: after?.source ?? '', limit: neo4j.int(limit) };
-}
-
-function decodeAwaited({ source, key }: Origin, claim: string, role: string): port.AwaitedLink {
-  return { origin: { source, key }, claim: JSON.parse(claim) as AnyRow, role };
 }
 
 function decodeDays([first, last]: readonly [first: number, last: number]): DayRange {

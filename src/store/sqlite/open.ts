@@ -1,6 +1,7 @@
 import type { GraphStore } from '../graph-store.ts';
 import { openAndMigrate } from './migrate.ts';
 import { SqliteStore } from './sqlite-store.ts';
+import type { WorkerRole } from './worker.ts';
 import { WorkerClient } from './worker-client.ts';
 
 export interface SqliteOptions {
@@ -17,9 +18,10 @@ export interface SqliteOptions {
  */
 export async function openSqliteStore(file: string, options: SqliteOptions = {}): Promise<GraphStore> {
   openAndMigrate(file, options.create === true).close();
-  const client = (role: 'writer' | 'reader') => new WorkerClient(file, role);
+  const client = (role: WorkerRole) => new WorkerClient(file, role);
   const quick = client('reader');
   quick.warm();
   const [writer, long, words] = [client('writer'), client('reader'), client('reader')];
-  return new SqliteStore({ writer, quick, long, words }, options.questionLimit ?? 10_000);
+  const hold = () => client('holder');
+  return new SqliteStore({ writer, quick, long, words, hold }, options.questionLimit ?? 10_000);
 }

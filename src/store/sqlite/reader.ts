@@ -65,10 +65,18 @@ export class Reader {
     this.#history = new HistoryReader(this.prepared, this.#rows, deadline);
   }
 
+  /** From now on every call sees the store as it is now. */
+  hold(): void {
+    this.#database.exec('BEGIN');
+    // SQLite takes its view with the first read: https://www.sqlite.org/lang_transaction.html
+    this.lastChangeSet();
+  }
+
   /** Runs a call in one snapshot, ended at the limit (milliseconds from now), or by its number. */
   within<T>(limit: number | undefined, call: () => T, number?: number): T {
     this.#deadline.begin(limit, number);
     this.#deadline.check();
+    if (this.#database.isTransaction) return call();
     this.#database.exec('BEGIN');
     try {
       return call();

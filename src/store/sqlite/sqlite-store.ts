@@ -6,6 +6,7 @@ import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../domain/
 import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
 import { type GroupsFound, GroupsKnown } from '../groups-known.ts';
+import { historyParts } from '../history-parts.ts';
 import { seenVersions } from '../seen-versions.ts';
 import { decodeWindow, encodeEditionWindow, encodeWindow, type NamedWindowRow } from '../window-codec.ts';
 import type { AroundCall } from './around-reader.ts';
@@ -16,6 +17,7 @@ import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
 import { decodeFound, encodeSearch } from './search-codec.ts';
 import type { SearchAnswer } from './search-reader.ts';
+import { closedError } from './sqlite-error.ts';
 import { now } from './statements.ts';
 import type { WalkCall, WalkFound } from './walk-reader.ts';
 import type { StoreCalls } from './worker-client.ts';
@@ -29,6 +31,8 @@ export interface StoreThreads {
   readonly quick: StoreCalls;
   readonly long: StoreCalls;
   readonly words: StoreCalls;
+  /** Opens one that reads the store as it is now for as long as it is open. */
+  readonly hold: () => StoreCalls;
 }
 
 /** The near side of the engine: turns what the port speaks of into what crosses to the threads, and back. */
@@ -40,10 +44,12 @@ export class SqliteStore implements port.GraphStore {
   readonly #long: StoreCalls;
   /** For words to be found, which do not wait for what looks at the whole store. */
   readonly #words: StoreCalls;
+  readonly #hold: () => StoreCalls;
   readonly #limit: number;
   readonly #groups = new GroupsKnown();
 
-  constructor({ writer, quick, long, words }: StoreThreads, limit: number) {
+  constructor({ writer, quick, long, words, hold }: StoreThreads, limit: number) {
+    this.#hold = hold;
     this.#writer = writer;
     this.#quick = quick;
     this.#long = long;
@@ -218,6 +224,18 @@ export class SqliteStore implements port.GraphStore {
   async checkpointsAfter(after: string | undefined, limit: number): Promise<readonly port.NamedCheckpoint[]> {
     const rows = await this.#askLong<[string, number, string][]>('checkpointsAfter', [after, limit]);
     return rows.map(([intake, records, report]) => ({ intake, records, report: JSON.parse(report) as unknown }));
+  }
+
+  async *history(): AsyncGenerator<port.HistoryPart> {
+    if (this.#writer.isClosed) throw closedError();
+    const held = this.#hold();
+    try {
+      yield* historyParts(
+        new SqliteStore({ writer: this.#writer, quick: held, long: held, words: held, hold: this.#hold }, this.#limit),
+      );
+    } finally {
+      await held.close();
+    }
   }
 
   async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {

@@ -203,7 +203,7 @@ export class WorkerClient implements StoreCalls {
   }
 
   async #end(): Promise<void> {
-    if (this.#role === 'reader') {
+    if (this.#role !== 'writer') {
       Atomics.store(this.#stop, 0, 1);
       for (const asked of this.#queue.splice(0)) {
         settle(asked);

@@ -7,10 +7,13 @@ import { Reader } from './reader.ts';
 import { sqliteError } from './sqlite-error.ts';
 import { Writer, type WrittenBatch } from './writer.ts';
 
+/** A holder is a reader that sees the store for ever as it was at its first call. */
+export type WorkerRole = 'writer' | 'reader' | 'holder';
+
 /** A thread that holds one connection: the writer, or a reader. Calls come one at a time and are answered in order. */
 export interface WorkerData {
   readonly file: string;
-  readonly role: 'writer' | 'reader';
+  readonly role: WorkerRole;
   /** Shared with the thread that asks; 1 in its first place ends what runs, in the second stands the call to be ended. */
   readonly stop: Int32Array;
 }
@@ -91,6 +94,7 @@ function openReader(): Connection {
   database.exec('PRAGMA cache_size = -32768; PRAGMA temp_store = MEMORY');
   const deadline = new Deadline(stop);
   const reader = new Reader(database, file, deadline);
+  if (role === 'holder') reader.hold();
   const answer = ({ name, args, limit, number }: Call) => {
     const call = (reader as unknown as Record<string, (...args: never[]) => unknown>)[name];
     invariant(call !== undefined, `a reader knows the call ${name}`);

@@ -36,6 +36,7 @@ const calls: Readonly<
   originsAfter: [store => store.originsAfter(undefined, 1)],
   awaitedAfter: [store => store.awaitedAfter(undefined, 1)],
   checkpointsAfter: [store => store.checkpointsAfter(undefined, 1)],
+  history: [store => store.history()[Symbol.asyncIterator]().next()],
   write: [store => store.write(batchOf([plate('b')])), store => store.write(batchOf([]))],
   facts: [store => store.facts()],
 };

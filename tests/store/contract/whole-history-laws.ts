@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import type { Origin } from '../../../src/domain/model/row.ts';
 import type { AwaitedLink, GraphStore } from '../../../src/store/graph-store.ts';
+import { partsOf } from '../../support/parts-of.ts';
 import { batchOf, copying, edition, plate, work } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
@@ -127,6 +128,53 @@ export const wholeHistoryLaws: readonly Law[] = [
       expect(await store.checkpointsAfter('', 1)).toEqual([a]);
       expect(await store.checkpointsAfter('aa', 9)).toEqual([b]);
       expect(await store.checkpointsAfter('b', 9)).toEqual([]);
+    },
+  },
+  {
+    says: 'the whole history stays as it was when its first part was asked for, whatever is written while it is read',
+    check: async store => {
+      const kept = { ...origin('s', 'k'), id: 'plate-of-a', digest: 'd' };
+      const [link, checkpoint] = [
+        waits('w', origin('s', 'later')),
+        { intake: 'i', records: 1, report: { n: [1, null] } },
+      ];
+      await threeChanges(store);
+      await store.write(batchOf([], { origins: [kept], await: [link], checkpoint }));
+      const expected = [
+        ...(await store.changesAfter(0, 99)).map(change => ({ part: 'changeSet', ...change })),
+        { part: 'origin', origin: kept },
+        { part: 'awaited', link },
+        { part: 'checkpoint', checkpoint },
+      ];
+      expect(await partsOf(store)).toEqual(expected);
+
+      const parts = store.history()[Symbol.asyncIterator]();
+      const found = [(await parts.next()).value];
+      await store.write(batchOf([plate('b', { caption: 'after' }), plate('new')], { arrived: [link.origin] }));
+      await store.write(batchOf([], { remove: [{ id: 'copying-of-a' }], checkpoint: { ...checkpoint, records: 2 } }));
+      await store.write(
+        batchOf([], {
+          origins: [
+            { ...kept, digest: 'e' },
+            { ...kept, key: 'l', id: 'plate-of-new' },
+          ],
+        }),
+      );
+      for (let next = await parts.next(); next.done !== true; next = await parts.next()) found.push(next.value);
+      expect(found).toEqual(expected);
+      expect((await partsOf(store)).length).toBe(expected.length + 2);
+    },
+  },
+  {
+    says: 'a history that is not read to its end hinders nobody',
+    check: async store => {
+      await threeChanges(store);
+      for await (const part of store.history()) {
+        expect(part.part).toBe('changeSet');
+        break;
+      }
+      await store.write(batchOf([plate('b', { caption: 'after' })]));
+      expect(await store.lastChangeSet()).toBe(4);
     },
   },
 ];

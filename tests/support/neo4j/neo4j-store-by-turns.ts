@@ -1,4 +1,5 @@
-import type { GraphStore, WriteBatch } from '../../../src/store/graph-store.ts';
+import type { GraphStore, HistoryPart, WriteBatch } from '../../../src/store/graph-store.ts';
+import { partsOf } from '../parts-of.ts';
 import { emptyNeo4jStore } from './empty-neo4j-store.ts';
 
 /** The store whose graph is in the database, and the end of what has been asked of any. */
@@ -23,6 +24,8 @@ export async function neo4jStoreByTurns(): Promise<GraphStore> {
       present = itself;
       for (const { after: _after, ...batch } of batches) await engine.write(batch);
     }
+    // Read whole, since another store has the database next.
+    if (name === 'history') return partsOf(engine);
     const answer = await (engine as unknown as Record<string, (...given: readonly unknown[]) => Promise<unknown>>)[
       name
     ]!(...args);
@@ -31,9 +34,16 @@ export async function neo4jStoreByTurns(): Promise<GraphStore> {
   };
   return new Proxy(engine, {
     // A promise has a method "then"; a store has none.
-    get: (_engine, name) =>
-      name === 'then' ? undefined : (...args: readonly unknown[]) => inTurn(() => call(String(name), args)),
+    get: (_engine, name) => {
+      if (name === 'then') return undefined;
+      if (name === 'history') return () => eachOf(inTurn(() => call(name, [])) as Promise<readonly HistoryPart[]>);
+      return (...args: readonly unknown[]) => inTurn(() => call(String(name), args));
+    },
   });
+}
+
+async function* eachOf(parts: Promise<readonly HistoryPart[]>): AsyncGenerator<HistoryPart> {
+  yield* await parts;
 }
 
 function inTurn<T>(work: () => Promise<T>): Promise<T> {

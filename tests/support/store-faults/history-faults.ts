@@ -1,5 +1,6 @@
 import type { AnyRow, Stamped } from '../../../src/domain/model/row.ts';
 import type { GraphStore } from '../../../src/store/graph-store.ts';
+import { historyParts } from '../../../src/store/history-parts.ts';
 import type { Fault } from './fault.ts';
 
 export const historyFaults: readonly Fault[] = [
@@ -73,6 +74,27 @@ export const historyFaults: readonly Fault[] = [
   {
     fault: 'checkpoints of an intake without a name are left out',
     spoil: s => ({ checkpointsAfter: (after, limit) => s.checkpointsAfter(after ?? '', limit) }),
+  },
+  {
+    fault: 'a history goes on with what is written while it is read',
+    spoil: s => ({ history: () => historyParts(s) }),
+  },
+  {
+    fault: 'a history hinders those who write until it has been read to its end',
+    spoil: s => {
+      let isRead = true;
+      return {
+        history: async function* () {
+          isRead = false;
+          yield* s.history();
+          isRead = true;
+        },
+        write: async batch => {
+          if (!isRead) throw new Error('a history is being read');
+          return s.write(batch);
+        },
+      };
+    },
   },
 ];
 

@@ -5,6 +5,7 @@ import { HistoryTally } from '../output/graph-file/history-lines.ts';
 import type { AwaitedLink, ChangeSet, GraphStore, WriteBatch, WrittenChange } from '../store/graph-store.ts';
 import { nothingUnderway, prepareChanges, type Underway, underwayOf } from './apply-changes.ts';
 import { historyOf } from './history-of.ts';
+import { SeenIds } from './seen-ids.ts';
 import { beginningOf, markAfter } from './transfer-mark.ts';
 
 /** Origins, links that wait and checkpoints that are written at once. */
@@ -71,6 +72,8 @@ class Transfer {
   #last = 0;
   #versions = 0;
   #before: ChangeUnderway = { ...nothingUnderway, ids: new Set() };
+  /** Ids of all rows so far. */
+  readonly #seen = new SeenIds();
   /** Ids that the history has taken out so far, whether they came again or not. */
   readonly #removed = new Set<string>();
   /** Change sets that should be there already. */
@@ -110,6 +113,7 @@ class Transfer {
       this.#known.push(change.changeSet);
       if (number === this.#begun || this.#known.length >= stretch) await this.#compareKnown();
     } else await this.#write(change);
+    for (const { id } of change.put) this.#seen.add(id);
     for (const id of change.removed) this.#removed.add(id);
     this.#onProgress(this.#versions, number);
   }
@@ -152,12 +156,14 @@ class Transfer {
     this.#before = { ...underwayOf(rows, written), ids: new Set(rows.map(({ id }) => id)) };
   }
 
-  /** Ids that neither the store has or had, nor the change that is being written. */
+  /** Ids that neither the store has or had, nor the change that is being written. It is asked for those alone that may have come. */
   async #added(rows: readonly AnyRow[]): Promise<ReadonlySet<string>> {
     const before = this.#before.ids;
     const coming = rows.map(({ id }) => id).filter(id => !before.has(id) && !this.#removed.has(id));
-    const there = await this.#store.rows(coming);
-    return new Set(coming.filter((_, i) => there[i] === undefined));
+    const mayBeThere = coming.filter(id => this.#seen.mayHave(id));
+    const there = await this.#store.rows(mayBeThere);
+    const known = new Set(mayBeThere.filter((_, i) => there[i] !== undefined));
+    return new Set(coming.filter(id => !known.has(id)));
   }
 
   /** What waits in the store may have arrived in the source since: it is written anew. */

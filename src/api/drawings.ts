@@ -4,6 +4,8 @@ import { type ErrorCode, PlatestemmaError, type SourcePlace } from '../errors.ts
 import { svgToPng } from '../output/draw/svg-to-png.ts';
 import type { DrawAsked } from '../questions/draw-asked.ts';
 import type { Questions } from '../questions/questions.ts';
+import { asOfText } from '../questions/what-if/as-of-text.ts';
+import { isGiven, type WhatIf } from '../questions/what-if/what-if.ts';
 import type { Towards } from '../store/graph-store.ts';
 import type { ApiContext } from './context.ts';
 import { errorTeller } from './guards/tell-error.ts';
@@ -15,7 +17,7 @@ const address = /^\/draw\/(lineage|descent)\/([^/]+)\.(svg|png)$/;
 
 /**
  * Drawings: `/draw/lineage/<id>.svg` (with `towards` and `depth` as the question has them) and `/draw/descent/<id>.svg`,
- * and the same as `.png`.
+ * and the same as `.png`. With `as-of` as of a change set, day or moment; with `without` without some claims.
  */
 export function drawings(questions: Questions, turns: Turns, log: Log): Plugin<ApiContext> {
   const tell = errorTeller(log);
@@ -26,7 +28,8 @@ export function drawings(questions: Questions, turns: Turns, log: Log): Plugin<A
       if (request.method !== 'GET' && request.method !== 'HEAD') return endResponse(notAllowed(request.method));
       try {
         const asked = askedBy(what, id, url.searchParams);
-        endResponse(await turns.run(() => drawn(questions, asked, form), request.signal));
+        const whatIf = whatIfOf(url.searchParams);
+        endResponse(await turns.run(() => drawn(questions, asked, whatIf, form), request.signal));
       } catch (error) {
         endResponse(refused(tell(error)));
       }
@@ -45,6 +48,15 @@ function askedBy(what: string, of: string, given: URLSearchParams): DrawAsked {
   };
 }
 
+function whatIfOf(given: URLSearchParams): WhatIf {
+  const when = given.get('as-of');
+  const claims = given.get('without')?.split(',') ?? [];
+  return {
+    ...(when === null ? {} : { asOf: asOfText(when) }),
+    ...(claims.length === 0 ? {} : { without: { claims } }),
+  };
+}
+
 function towardsOf(word: string): Towards {
   const found = (['SOURCES', 'COPIES', 'BOTH'] as const).find(each => each === word.toUpperCase());
   if (found !== undefined) return found;
@@ -52,7 +64,8 @@ function towardsOf(word: string): Towards {
   throw new PlatestemmaError('INPUT_INVALID', message, { place: { field: 'towards' } });
 }
 
-async function drawn(questions: Questions, asked: DrawAsked, form: string | undefined): Promise<Response> {
+async function drawn(given: Questions, asked: DrawAsked, whatIf: WhatIf, form: string | undefined): Promise<Response> {
+  const { questions } = isGiven(whatIf) ? await given.given(whatIf) : { questions: given };
   const svg = await questions.draw(asked);
   return form === 'svg' ? picture(svg, 'image/svg+xml; charset=utf-8') : picture(await svgToPng(svg), 'image/png');
 }

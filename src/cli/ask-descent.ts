@@ -3,9 +3,10 @@ import type { CliContext } from './context.ts';
 import { descentJson } from './descent-json.ts';
 import { descentText } from './descent-text.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
-import { printJson, printText, withDesk } from './with-desk.ts';
+import { type WhatIfFlags, whatIfFlags } from './what-if-flags.ts';
+import { printJson, printText, withGraph } from './with-desk.ts';
 
-export const askDescent = buildCommand<CommonFlags, [string], CliContext>({
+export const askDescent = buildCommand<CommonFlags & WhatIfFlags, [string], CliContext>({
   docs: {
     brief: 'Which edition was made from which, and what became of the plates',
     fullDescription: [
@@ -18,13 +19,13 @@ export const askDescent = buildCommand<CommonFlags, [string], CliContext>({
   },
   parameters: {
     positional: { kind: 'tuple', parameters: [{ parse: String, brief: 'Id of a work or edition', placeholder: 'id' }] },
-    flags: commonFlags,
+    flags: { ...commonFlags, ...whatIfFlags },
   },
   func(flags, of) {
-    return withDesk(this, flags, async desk => {
-      const answer = await desk.questions.descent(of);
+    return withGraph(this, flags, async ({ questions, store }) => {
+      const answer = await questions.descent(of);
       if (flags.json === true) printJson(this, descentJson(answer));
-      else printText(this, await descentText(answer, desk.store));
+      else printText(this, await descentText(answer, store));
     });
   },
 });

@@ -4,9 +4,10 @@ import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { lineageJson } from './lineage-json.ts';
 import { lineageText } from './lineage-text.ts';
-import { printJson, printText, withDesk } from './with-desk.ts';
+import { type WhatIfFlags, whatIfFlags } from './what-if-flags.ts';
+import { printJson, printText, withGraph } from './with-desk.ts';
 
-interface LineageFlags extends CommonFlags {
+interface LineageFlags extends CommonFlags, WhatIfFlags {
   readonly towards: 'sources' | 'copies' | 'both';
   readonly depth?: number;
 }
@@ -21,6 +22,7 @@ export const askLineage = buildCommand<LineageFlags, [string], CliContext>({
       '',
       '  platestemma ask lineage motif-dish-net-menders --towards sources',
       '  platestemma ask lineage plate-shore-4-net-menders --depth 2',
+      '  platestemma ask lineage motif-dish-net-menders --without copying-dish-menders',
     ].join('\n'),
   },
   parameters: {
@@ -30,6 +32,7 @@ export const askLineage = buildCommand<LineageFlags, [string], CliContext>({
     },
     flags: {
       ...commonFlags,
+      ...whatIfFlags,
       towards: {
         kind: 'enum',
         values: ['sources', 'copies', 'both'],
@@ -46,14 +49,14 @@ export const askLineage = buildCommand<LineageFlags, [string], CliContext>({
     },
   },
   func({ towards, depth, ...flags }, of) {
-    return withDesk(this, flags, async desk => {
-      const answer = await desk.questions.lineage({
+    return withGraph(this, flags, async ({ questions, store }) => {
+      const answer = await questions.lineage({
         of,
         towards: towards.toUpperCase() as Towards,
         ...(depth === undefined ? {} : { depth }),
       });
       if (flags.json === true) printJson(this, lineageJson(answer));
-      else printText(this, await lineageText(answer, desk.store));
+      else printText(this, await lineageText(answer, store));
     });
   },
 });

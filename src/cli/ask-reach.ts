@@ -7,10 +7,11 @@ import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { reachJson } from './reach-json.ts';
 import { reachText } from './reach-text.ts';
-import { printJson, printText, withDesk } from './with-desk.ts';
+import { type WhatIfFlags, whatIfFlags } from './what-if-flags.ts';
+import { printJson, printText, withGraph } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
-interface ReachFlags extends CommonFlags {
+interface ReachFlags extends CommonFlags, WhatIfFlags {
   readonly 'place-name'?: string;
   readonly place?: string;
   readonly workshop?: string;
@@ -43,11 +44,13 @@ export const askReach = buildCommand<ReachFlags, [], CliContext>({
       '  platestemma ask reach --piece piece-shore-dish',
       '  platestemma ask reach --place-name Delft --by 1790-06 --first 20',
       '  platestemma ask reach --workshop workshop-ellerholm-works --by 1770 --illustrated --order date',
+      '  platestemma ask reach --piece piece-shore-dish --without-certainty possible --as-of 2026-03-01',
     ].join('\n'),
   },
   parameters: {
     flags: {
       ...commonFlags,
+      ...whatIfFlags,
       'place-name': text('Where, by name: no record is needed', 'name'),
       place: text('Where, by the id of a place', 'id'),
       workshop: text('Which workshop', 'id'),
@@ -78,10 +81,10 @@ export const askReach = buildCommand<ReachFlags, [], CliContext>({
   },
   func(flags) {
     const question = asked(flags);
-    return withDesk(this, flags, async desk => {
-      const answer = await desk.questions.reach(question);
+    return withGraph(this, flags, async ({ questions, store }) => {
+      const answer = await questions.reach(question);
       if (flags.json === true) printJson(this, reachJson(answer));
-      else printText(this, await reachText(answer, desk.store));
+      else printText(this, await reachText(answer, store));
     });
   },
 });

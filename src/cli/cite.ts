@@ -4,9 +4,11 @@ import { PlatestemmaError } from '../errors.ts';
 import type { CitationFormat } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags } from './flags.ts';
-import { printJson, printText, withDesk } from './with-desk.ts';
+import { asOfJson } from './grounds-text.ts';
+import { type AsOfFlags, asOfFlags } from './what-if-flags.ts';
+import { printJson, printText, withGraph } from './with-desk.ts';
 
-interface CiteFlags extends CommonFlags {
+interface CiteFlags extends CommonFlags, AsOfFlags {
   readonly format: 'text' | 'csl' | 'bibtex' | 'ris';
   readonly style?: string;
   readonly locale?: string;
@@ -45,6 +47,7 @@ export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
     },
     flags: {
       ...commonFlags,
+      ...asOfFlags,
       format: {
         kind: 'enum',
         values: ['text', 'csl', 'bibtex', 'ris'],
@@ -68,15 +71,22 @@ export const cite = buildCommand<CiteFlags, readonly string[], CliContext>({
     },
   },
   func(flags, ...ids) {
-    return withDesk(this, flags, async desk => {
+    return withGraph(this, flags, async ({ questions, premises }) => {
+      // What is cited goes into a file as it is.
+      this.process.stderr.write(
+        premises
+          .words()
+          .map(line => `${line}\n`)
+          .join(''),
+      );
       const style = flags.style?.endsWith('.csl') === true ? await styleIn(flags.style) : flags.style;
-      const answer = await desk.questions.citation({
+      const answer = await questions.citation({
         of: ids,
         format: formats[flags.format],
         ...(style === undefined ? {} : { style }),
         ...(flags.locale === undefined ? {} : { locale: flags.locale }),
       });
-      if (flags.json === true) printJson(this, answer);
+      if (flags.json === true) printJson(this, { ...answer, ...asOfJson(premises) });
       else if (flags.format === 'ris') this.process.stdout.write(`${answer.text.replace(/[\r\n]+$/, '')}\r\n`);
       else printText(this, `${answer.text.replace(/[\r\n]+$/, '')}\n`);
     });

@@ -7,7 +7,7 @@ import type { GraphStore } from '../store/graph-store.ts';
 import { claimText, evidenceText, namedInEvidence } from './claim-text.ts';
 import { contradictionsText } from './contradictions-text.ts';
 import { editionText } from './edition-text.ts';
-import { groundsText } from './grounds-text.ts';
+import { groundsText, premisesText } from './grounds-text.ts';
 import { type NamedRows, namedRows } from './named-rows.ts';
 import { daysText } from './reach-text.ts';
 
@@ -16,6 +16,7 @@ export async function descentText(answer: Descent, store: GraphStore): Promise<s
   const claims = answer.rows.filter((row): row is AnyClaim => isClaimKind(row.kind));
   const rows = await namedRows(store, answer.rows, namedInEvidence(claims));
   return [
+    ...premisesText(answer.grounds.premises),
     `Descent of ${rows.called(answer.of)}`,
     answer.editions.length === 0
       ? 'No edition is recorded.'

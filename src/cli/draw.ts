@@ -7,10 +7,11 @@ import type { Towards } from '../store/graph-store.ts';
 import type { CliContext } from './context.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
 import { refusedOutput } from './refused-output.ts';
-import { withDesk } from './with-desk.ts';
+import { type WhatIfFlags, whatIfFlags } from './what-if-flags.ts';
+import { withGraph } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
-interface DrawFlags extends Pick<CommonFlags, 'store'> {
+interface DrawFlags extends Pick<CommonFlags, 'store'>, WhatIfFlags {
   readonly output?: string;
 }
 
@@ -21,6 +22,7 @@ interface LineageFlags extends DrawFlags {
 
 const flags = {
   store: commonFlags.store,
+  ...whatIfFlags,
   output: {
     kind: 'parsed',
     parse: String,
@@ -116,8 +118,8 @@ async function drawn(context: CliContext, given: DrawFlags, asked: DrawAsked): P
   const form = given.output === undefined ? '.svg' : extname(given.output).toLowerCase();
   if (form !== '.svg' && form !== '.png')
     throw new WrongUse(`expected a file that ends with .svg or .png for --output, came "${given.output}"`);
-  await withDesk(context, given, async desk => {
-    const svg = await desk.questions.draw(asked);
+  await withGraph(context, given, async ({ questions }) => {
+    const svg = await questions.draw(asked);
     if (given.output === undefined) context.process.stdout.write(svg);
     else await write(given.output, form === '.svg' ? svg : await svgToPng(svg));
   });

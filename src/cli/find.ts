@@ -6,10 +6,12 @@ import type { SearchAnswer, SearchQuestion } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
 import { editionText } from './edition-text.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
-import { printJson, printText, withDesk } from './with-desk.ts';
+import { asOfJson, premisesLines } from './grounds-text.ts';
+import { type AsOfFlags, asOfFlags } from './what-if-flags.ts';
+import { printJson, printText, withGraph } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
 
-interface FindFlags extends CommonFlags {
+interface FindFlags extends CommonFlags, AsOfFlags {
   readonly kind?: readonly RecordKindName[];
   readonly dates?: string;
   readonly place?: string;
@@ -33,6 +35,7 @@ export const find = buildCommand<FindFlags, readonly string[], CliContext>({
       '  platestemma find shore --dates 1760/1769',
       '  platestemma find --place place-ellerholm-town --kind Piece',
       '  platestemma find --subject 46C2',
+      '  platestemma find shore --as-of 2026-03-01',
     ].join('\n'),
   },
   parameters: {
@@ -42,6 +45,7 @@ export const find = buildCommand<FindFlags, readonly string[], CliContext>({
     },
     flags: {
       ...commonFlags,
+      ...asOfFlags,
       kind: {
         kind: 'enum',
         values: recordKindNames,
@@ -57,11 +61,11 @@ export const find = buildCommand<FindFlags, readonly string[], CliContext>({
   },
   func(flags, ...words) {
     const asked = question(flags, words);
-    return withDesk(this, flags, async desk => {
-      const answer = await desk.questions.search(asked);
-      const records = (await desk.store.rows(answer.hits.items.map(({ item }) => item.id))) as readonly AnyRecord[];
-      if (flags.json === true) printJson(this, answerJson(answer, records));
-      else printText(this, answerText(asked, answer, records));
+    return withGraph(this, flags, async ({ questions, store, premises }) => {
+      const answer = await questions.search(asked);
+      const records = (await store.rows(answer.hits.items.map(({ item }) => item.id))) as readonly AnyRecord[];
+      if (flags.json === true) printJson(this, { ...answerJson(answer, records), ...asOfJson(premises) });
+      else printText(this, premisesLines(premises) + answerText(asked, answer, records));
     });
   },
 });
@@ -78,7 +82,7 @@ function question({ kind, dates, place, subject, first }: FindFlags, words: read
   return { ...(words.length === 0 ? {} : { text: words.join(' ') }), ...filter, page: { first } };
 }
 
-function answerJson({ hits, cut }: SearchAnswer, records: readonly AnyRecord[]): unknown {
+function answerJson({ hits, cut }: SearchAnswer, records: readonly AnyRecord[]): object {
   const nodes = hits.items.map(({ item }, i) => ({
     ...item,
     match: item.match ?? null,

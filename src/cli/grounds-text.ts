@@ -1,4 +1,5 @@
 import type { Grounds } from '../questions/grounds.ts';
+import type { Premises } from '../questions/premises.ts';
 
 /** What an answer rests on, as lines. */
 export function groundsText({ cautions, basis, conventions }: Grounds): string[] {
@@ -8,4 +9,20 @@ export function groundsText({ cautions, basis, conventions }: Grounds): string[]
     `Reasoned from ${basis}.`,
     ...(used.length === 0 ? [] : [`Conventions used: ${used.join(', ')}.`]),
   ];
+}
+
+/** How the graph was taken otherwise than it is recorded now, above what is told of it. */
+export function premisesText(premises: readonly string[]): readonly string[] {
+  return premises.length === 0 ? [] : [...premises, ''];
+}
+
+/** The same where an answer has no grounds. */
+export function premisesLines(premises: Premises): string {
+  return premisesText(premises.words())
+    .map(line => `${line}\n`)
+    .join('');
+}
+
+export function asOfJson({ asOf }: Premises): object {
+  return asOf === undefined ? {} : { asOf };
 }

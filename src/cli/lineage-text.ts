@@ -7,7 +7,7 @@ import type { GraphStore } from '../store/graph-store.ts';
 import { claimText, evidenceText, namedInEvidence } from './claim-text.ts';
 import { contradictionsText, groundText } from './contradictions-text.ts';
 import { editionText } from './edition-text.ts';
-import { groundsText } from './grounds-text.ts';
+import { groundsText, premisesText } from './grounds-text.ts';
 import { directionText, madeText, makersText, pictureText } from './lineage-words.ts';
 import { type NamedRows, namedRows } from './named-rows.ts';
 import { daysText } from './reach-text.ts';
@@ -41,6 +41,7 @@ export async function lineageText(answer: Lineage, store: GraphStore): Promise<s
         ]),
   ];
   return [
+    ...premisesText(answer.grounds.premises),
     `Lineage of ${rows.called(answer.of)}`,
     ...(start === undefined ? [] : nodeLines(start, answer, rows).slice(1)),
     ...(others.length === 0 ? [] : ['', directionsNote]),

@@ -6,7 +6,7 @@ import { reachWords } from '../domain/reach/reach-words.ts';
 import type { Reach, ReachRow, ReachVerdict, VerdictCounts } from '../questions/questions.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { editionText } from './edition-text.ts';
-import { groundsText } from './grounds-text.ts';
+import { groundsText, premisesText } from './grounds-text.ts';
 
 const verdicts: readonly ReachVerdict[] = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'];
 
@@ -15,6 +15,7 @@ export async function reachText(answer: Reach, store: GraphStore): Promise<strin
   const rows = answer.rows.items.map(({ item }) => item);
   const editions = (await store.rows(rows.map(row => row.edition))) as readonly RecordOf<'Edition'>[];
   const lines = [
+    ...premisesText(answer.grounds.premises),
     `Could it have been at ${answer.target.label}?`,
     `The object: ${daysText(answer.objectDay)}.`,
     ...(rows.some(row => row.flags.includes('MARK_WINDOW')) ? [markText] : []),

@@ -17,10 +17,10 @@ export function askStore(store: GraphStore): Questions {
   return {
     ...questions,
     given: async (whatIf, signal) => {
-      if (!isGiven(whatIf)) return { store, questions };
+      if (!isGiven(whatIf)) return { store, questions, premises: asRecorded };
       const { given } = await import('./what-if/given.ts');
       const { store: taken, premises } = await given(store, whatIf, signal);
-      return { store: taken, questions: questionsOf(taken, premises) };
+      return { store: taken, questions: questionsOf(taken, premises), premises };
     },
   };
 }

@@ -7,6 +7,7 @@ import type { DrawAsked } from './draw-asked.ts';
 import type { ConventionUse, Grounds, Reason } from './grounds.ts';
 import type { Lineage, LineageAsked } from './lineage-answer.ts';
 import type { Page, PageAsked } from './page.ts';
+import type { Premises } from './premises.ts';
 import type { WhatIf } from './what-if/what-if.ts';
 
 /** All that can be asked. The API and the command line know questions only through this. */
@@ -22,6 +23,7 @@ export interface Questions extends AskedQuestions {
 export interface GivenGraph {
   readonly store: GraphStore;
   readonly questions: AskedQuestions;
+  readonly premises: Premises;
 }
 
 /** Questions of one graph. */

@@ -272,18 +272,18 @@ describe('a change to what has moved', () => {
     const seen = await store.lastChangeSet();
     const id = 'plate-any-0';
     const [old] = await store.rows([id]);
-    await data(api, edit, { input: { id, caption: 'the dog at the gate', seen, signed: { who: 'Berta' } } });
+    await data(api, edit, { input: { id, caption: 'the dog by the gate', seen, signed: { who: 'Berta' } } });
     const { errors = [] } = await ask(api, edit, { input: { id, notes: ['a copy'], seen } });
     expect(errors[0]).toMatchObject({
       message: `plate-any-0: expected nothing newer than change set ${seen}, but caption changed with change set ${seen + 1} by Berta`,
       extensions: {
         code: 'REVISION_MOVED',
-        moved: { seen: plain(old), now: { ...plain(old), caption: 'the dog at the gate' }, fields: ['caption'] },
+        moved: { seen: plain(old), now: { ...plain(old), caption: 'the dog by the gate' }, fields: ['caption'] },
       },
     });
     const merged = await data(api, edit, { input: { id, notes: ['a copy'], seen, merge: true } });
     expect(merged).toEqual({
-      editPlate: { plate: { caption: 'the dog at the gate', notes: ['a copy'] }, changeSet: seen + 2 },
+      editPlate: { plate: { caption: 'the dog by the gate', notes: ['a copy'] }, changeSet: seen + 2 },
     });
     const both = await ask(api, edit, { input: { id, caption: 'the hen', seen, merge: true } });
     expect(both.errors?.[0]?.extensions?.['code']).toBe('REVISION_MOVED');

@@ -40,8 +40,31 @@ describe('a drawing', () => {
   });
 });
 
+describe('a drawing of what would be, or was', () => {
+  const without = 'without=copying-dish-menders';
+  test.each([
+    [`/draw/lineage/motif-dish-net-menders.svg?${without}`, 'Left out: 1 claim: copying-dish-menders.'],
+    ['/draw/descent/work-shore-pleasures.svg?as-of=1', 'As of change set 1, made'],
+  ])('%s says so', async (path, words) => {
+    const text = await (await get(path)).text();
+    expect([text.includes(words), text.includes('Die Netzflicker')]).toEqual([true, false]);
+  });
+});
+
 describe('what cannot be drawn is refused', () => {
   test.each([
+    [
+      '/draw/lineage/motif-dish-net-menders.svg?as-of=once',
+      400,
+      'INPUT_INVALID',
+      'as of: expected a day such as 2026-03-01, came "once"',
+    ],
+    [
+      '/draw/lineage/motif-dish-net-menders.svg?without=copying-of-none',
+      400,
+      'INPUT_INVALID',
+      'without: expected the id of a claim, came "copying-of-none", which is not there',
+    ],
     ['/draw/lineage/plate-no-such.svg', 404, 'NOT_FOUND', 'nothing is recorded under "plate-no-such"'],
     [
       '/draw/lineage/work-shore-pleasures.svg',

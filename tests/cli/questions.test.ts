@@ -28,7 +28,7 @@ describe('find', () => {
     const examples = [...help.matchAll(/^ {2}platestemma find (?!--help|\[)(.*)$/gm)].map(([, given = '']) =>
       [...given.matchAll(/"([^"]*)"|\S+/g)].map(([word, quoted]) => quoted ?? word),
     );
-    expect(examples).toHaveLength(5);
+    expect(examples).toHaveLength(6);
     for (const args of examples) expect(await said('find', ...args), args.join(' ')).toMatch(/ {2}— .+\n {4}\S+\n/);
   });
 

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { data } from '../api/ask.ts';
@@ -31,6 +31,25 @@ test('the answer in the README is the one that the command above it gives', asyn
 test('the commands of the demo world have answers', async () => {
   const runs = await Promise.all(commandsOf(page).map(args => runCli([...args, ...store])));
   expect(runs.map(({ code, out, err }) => [code, out.length > 100, err])).toEqual(Array(4).fill([0, true, '']));
+});
+
+test('what the README asks otherwise than it is recorded is answered, and says so first', async () => {
+  const [, section = ''] = /^## What if, and as it was$(.*?)^## /ms.exec(readme) ?? [];
+  const [, line = ''] = /^echo '(.*)' > what-if\.jsonl$/m.exec(section) ?? [];
+  const file = `${temporaryStore()}.jsonl`;
+  writeFileSync(file, line);
+  const commands = commandsOf(section).map(args => args.map(arg => (arg === 'what-if.jsonl' ? file : arg)));
+  const runs = await Promise.all(commands.map(args => runCli([...args, ...store])));
+  expect(runs.map(({ code, out, err }) => [code, out.split('\n')[0], err])).toEqual([
+    [
+      0,
+      expect.stringMatching(/^Supposed: “Two men mending nets, a dog beside them” was copied from “De Avondveer”/),
+      '',
+    ],
+    [0, 'Left out: 1 claim: stay-ohlsen-at-leipzig.', ''],
+    [0, expect.stringMatching(/^Each edition was looked at for this answer/), ''],
+    [0, expect.stringMatching(/^As of change set 5, made /), ''],
+  ]);
 });
 
 test('what the README writes is written, and what it contradicts is told', async () => {

@@ -145,13 +145,14 @@ export async function writeAll(store: GraphStore, changes: readonly (readonly An
   for (const rows of changes) {
     const there = await store.rows(rows.map(({ id }) => id));
     const added = new Set(rows.filter((_, i) => there[i] === undefined).map(({ id }) => id));
-    await applyChanges(store, { rows, added, changeSet: { moment: world.now(), who: 'a tester', why: 'chance' } });
+    const changeSet = { moment: world.now(), who: 'a tester', why: 'chance' };
+    await applyChanges(store, { rows, added, mayReturn: true, changeSet });
   }
 }
 
 export interface AnyQuestion {
   readonly says: string;
-  ask(questions: AskedQuestions): Promise<unknown>;
+  ask(questions: AskedQuestions, store: GraphStore): Promise<unknown>;
 }
 
 /** Questions about lineages, descents and reach. @param more ids of pictures and editions that may not be there */
@@ -179,8 +180,12 @@ export function randomQuestions(count: number, roll: Dice, more: readonly string
   });
 }
 
-function told<A>(name: string, asked: A, ask: (questions: AskedQuestions, asked: A) => Promise<unknown>): AnyQuestion {
-  return { says: `${name} ${JSON.stringify(asked)}`, ask: questions => ask(questions, asked) };
+export function told<A>(
+  name: string,
+  asked: A,
+  ask: (questions: AskedQuestions, asked: A, store: GraphStore) => Promise<unknown>,
+): AnyQuestion {
+  return { says: `${name} ${JSON.stringify(asked)}`, ask: (questions, store) => ask(questions, asked, store) };
 }
 
 function randomReach(roll: Dice): ReachAsked {
@@ -223,10 +228,16 @@ async function reachInPages(questions: AskedQuestions, asked: ReachAsked): Promi
   }
 }
 
+/** A graph that is asked. */
+export interface AskedOf {
+  readonly questions: AskedQuestions;
+  readonly store: GraphStore;
+}
+
 /** The answer as text, or what was thrown; without what tells how the graph was taken. */
-export async function answerText(questions: AskedQuestions, question: AnyQuestion): Promise<string> {
+export async function answerText({ questions, store }: AskedOf, question: AnyQuestion): Promise<string> {
   try {
-    return JSON.stringify(await question.ask(questions), withoutPremises);
+    return JSON.stringify(await question.ask(questions, store), withoutPremises);
   } catch (error) {
     const { code, message } = error as { readonly code?: string; readonly message: string };
     if (code === undefined || code === 'BROKEN_PROMISE') throw error;

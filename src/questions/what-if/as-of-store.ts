@@ -1,7 +1,8 @@
 import { defaultBasis } from '../../domain/model/counted.ts';
 import type { GraphStore, View } from '../../store/graph-store.ts';
 import { overStore } from './over-store.ts';
-import { recordsCounted, recordsInOrder } from './records-in-order.ts';
+import { allCounted, recordsCounted, recordsInOrder } from './records-in-order.ts';
+import { scannedSearch } from './scanned-search.ts';
 import { scannedWindows } from './scanned-windows.ts';
 
 /**
@@ -20,6 +21,8 @@ export function asOfStore(base: GraphStore, asOf: number, onScan: () => void, si
     scan: (after, limit, view) => base.scan(after, limit, upTo(view)),
     list: (kind, after, limit) => recordsInOrder(store, kind, after, limit, signal),
     count: kind => recordsCounted(store, kind, signal),
+    search: (asked, asker) => scannedSearch(store, asked, asker),
+    facts: async () => ({ ...(await base.facts()), records: await allCounted(store, signal) }),
     versions: async id =>
       (await base.versions(id))
         .filter(({ since }) => since <= asOf)

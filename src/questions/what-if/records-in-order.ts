@@ -1,4 +1,4 @@
-import type { RecordKindName } from '../../domain/model/kinds.ts';
+import { type RecordKindName, recordKindNames } from '../../domain/model/kinds.ts';
 import type { AnyRecord } from '../../domain/model/row.ts';
 import { findable } from '../../domain/text/findable.ts';
 import type { GraphStore, Listed, ListPosition } from '../../store/graph-store.ts';
@@ -36,5 +36,11 @@ export async function recordsCounted(
 ): Promise<number> {
   let count = 0;
   for await (const records of rowsOfKind(store, kind, undefined, breathing(signal))) count += records.length;
+  return count;
+}
+
+export async function allCounted(store: Pick<GraphStore, 'scan'>, signal?: AbortSignal): Promise<number> {
+  let count = 0;
+  for (const kind of recordKindNames) count += await recordsCounted(store, kind, signal);
   return count;
 }

@@ -124,12 +124,13 @@ async function differing(
   roll: Dice,
   seed: number,
 ): Promise<Wrong | undefined> {
-  const { questions } = await askStore(store).given(whatIf);
+  const graph = await askStore(store).given(whatIf);
+  const now = { questions: askStore(there), store: there };
   const more = (whatIf.suppose ?? [])
     .map(({ value }) => (value as AnyRow).id)
     .filter(id => /^(plate|edition)-/.test(id));
   for (const question of randomQuestions(6, roll, more)) {
-    const [answer, truth] = [await answerText(questions, question), await answerText(askStore(there), question)];
+    const [answer, truth] = [await answerText(graph, question), await answerText(now, question)];
     const isSame =
       whatIf.without?.certainties === undefined ? answer === truth : withoutWeights(answer) === withoutWeights(truth);
     if (!isSame) return { seed, question: question.says, whatIf: JSON.stringify(whatIf), answer, truth };
@@ -158,9 +159,10 @@ export async function firstWrongUnderBasis(
       there,
       changes.map(rows => asDefault(rows, basis)),
     );
-    const { questions } = await askStore(store).given({ basis: spoil(basis) });
+    const graph = await askStore(store).given({ basis: spoil(basis) });
+    const now = { questions: askStore(there), store: there };
     for (const question of randomQuestions(6, roll)) {
-      const answers = [await answerText(questions, question), await answerText(askStore(there), question)];
+      const answers = [await answerText(graph, question), await answerText(now, question)];
       const [answer = '', truth = ''] = answers.map(withoutWeights);
       if (answer !== truth) return { seed, question: question.says, whatIf: JSON.stringify({ basis }), answer, truth };
     }

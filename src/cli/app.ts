@@ -1,4 +1,5 @@
 import { type Application, buildApplication, buildRouteMap, type Command, type RouteMap, text_en } from '@stricli/core';
+import { oneLine } from '../domain/text/one-line.ts';
 import { argumentsText } from './arguments-text.ts';
 import type { CliContext } from './context.ts';
 import { errorText, exitCode } from './exit.ts';
@@ -50,6 +51,7 @@ export async function buildCli(currentVersion: string, name = ''): Promise<Appli
     localization: {
       text: {
         ...text_en,
+        noCommandRegisteredForInput: found => oneLine(text_en.noCommandRegisteredForInput(found)),
         exceptionWhileParsingArguments: argumentsText,
         exceptionWhileRunningCommand: errorText,
         commandErrorResult: errorText,

@@ -1,4 +1,5 @@
 import { ExitCode } from '@stricli/core';
+import { oneLine } from '../domain/text/one-line.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { WrongUse } from './wrong-use.ts';
 
@@ -15,9 +16,9 @@ export function exitCodeOfProcess(code: number | string | null | undefined): num
   return typeof code !== 'number' || code < 0 ? 3 : code;
 }
 
-/** What is written to standard error: the code and the sentence. */
+/** What is written to standard error: the code and the sentence, which quotes what came. */
 export function errorText(error: unknown): string {
-  if (error instanceof WrongUse) return error.message;
-  if (error instanceof PlatestemmaError) return `${error.code}: ${error.message}`;
+  if (error instanceof WrongUse) return oneLine(error.message);
+  if (error instanceof PlatestemmaError) return oneLine(`${error.code}: ${error.message}`);
   return `BROKEN_PROMISE: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`;
 }

@@ -51,6 +51,17 @@ export const hostileTexts: readonly string[] = [
   ...['NEAR(', 'a AND NOT b', 'a OR', '-a', '^a', 'a*', 'column:a', '(', ')', '"a', 'a"b', '<script>', ']]>', '&amp;'],
   ...['__proto__', 'constructor', 'toString', 'null', 'undefined', 'NaN', 'true', '[]', '{}', '-0', '0x10', '1e309'],
   ...[
+    '(a+)+$',
+    '^(([a-z])+.)+[A-Z]([a-z])+$',
+    '(.*)*(.*)*x',
+    '(a|a)*b',
+    '\\1(a)',
+    '[',
+    '(?<=a)b',
+    'a{1,99999}',
+    '(?:)*',
+  ],
+  ...[
     '../../etc/passwd',
     '/dev/zero',
     'file:///etc/passwd',

@@ -12,8 +12,12 @@ export interface CliRun {
   readonly err: string;
 }
 
-/** Runs a command in this process, as main.ts would, with the clock and the ids of a test world. */
-export async function runCli(args: readonly string[], stdin: string | Uint8Array = ''): Promise<CliRun> {
+/** Runs a command in this process, as main.ts would, with the clock and the ids of a test world, and with what else is given. */
+export async function runCli(
+  args: readonly string[],
+  stdin: string | Uint8Array = '',
+  given: Partial<CliContext> = {},
+): Promise<CliRun> {
   let out = '';
   let err = '';
   const fake: CliContext['process'] & { exitCode?: number | string | null } = {
@@ -35,7 +39,13 @@ export async function runCli(args: readonly string[], stdin: string | Uint8Array
   const partial = (): void => {
     fake.exitCode = 1;
   };
-  await run(await buildCli('0.0.0', args[0]), args, { ...composed, process: fake, world: testWorld(), partial });
+  await run(await buildCli('0.0.0', args[0]), args, {
+    ...composed,
+    process: fake,
+    world: testWorld(),
+    partial,
+    ...given,
+  });
   return { code: exitCodeOfProcess(fake.exitCode), out, err };
 }
 

@@ -1,3 +1,4 @@
+import { parseJson } from '../../domain/text/parse-json.ts';
 import { PlatestemmaError } from '../../errors.ts';
 
 /** What GraphQL over HTTP asks with: https://graphql.github.io/graphql-over-http/draft/#sec-Request-Parameters */
@@ -40,19 +41,10 @@ function checked(given: Readonly<Record<string, unknown>>): RequestParams {
     throw invalid('operationName', `expected the name of an operation as text, came ${nameOf(operationName)}`);
   for (const [name, value] of Object.entries({ variables, extensions })) {
     if (!isNone(value) && !isObject(value)) throw invalid(name, `expected a JSON object, came ${nameOf(value)}`);
-    if (isDeeper(value, deepest)) throw invalid(name, `expected at most ${deepest} levels, came more`);
   }
   return Object.fromEntries(
     Object.entries({ query, operationName, variables, extensions }).filter(([, value]) => !isNone(value)),
   ) as unknown as RequestParams;
-}
-
-/** Levels of lists and objects; what reads them calls itself for each. */
-const deepest = 40;
-
-function isDeeper(value: unknown, levels: number): boolean {
-  if (typeof value !== 'object' || value === null) return false;
-  return levels === 0 || Object.values(value).some(part => isDeeper(part, levels - 1));
 }
 
 function textOf(bytes: Uint8Array): string {
@@ -65,9 +57,9 @@ function textOf(bytes: Uint8Array): string {
 
 function parsed(text: string, field: string): unknown {
   try {
-    return JSON.parse(text);
-  } catch {
-    throw invalid(field, `expected JSON, came "${short(text)}"`);
+    return parseJson(text);
+  } catch (cause) {
+    throw invalid(field, `expected JSON, came "${short(text)}": ${(cause as Error).message}`);
   }
 }
 

@@ -1,4 +1,5 @@
 import { PlatestemmaError } from '../../errors.ts';
+import { parseJson } from '../text/parse-json.ts';
 import type { CellField } from './table-fields.ts';
 
 type ScalarType = Exclude<CellField['type'], 'items'>;
@@ -40,7 +41,7 @@ export function scalarOf({ type }: { readonly type: ScalarType }, text: string):
 
 function json(text: string): unknown {
   try {
-    return JSON.parse(text) as unknown;
+    return parseJson(text);
   } catch (cause) {
     throw unlike('JSON', text, cause);
   }

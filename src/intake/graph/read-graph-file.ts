@@ -1,5 +1,6 @@
 import { checkRow } from '../../domain/model/check-row.ts';
 import type { AnyRow, Origin } from '../../domain/model/row.ts';
+import { parseJson } from '../../domain/text/parse-json.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import type { Refusal } from '../intention.ts';
 import { type Line, lines } from './lines.ts';
@@ -59,7 +60,7 @@ function readLine(line: Line, file: string | undefined): GraphFileRow | Refusal 
 
 function parse(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return parseJson(text);
   } catch (cause) {
     throw new PlatestemmaError(
       'INPUT_INVALID',

@@ -1,5 +1,6 @@
 import { type HistoryEnd, type HistoryPart, historyFormat, historyVersion } from '../../domain/model/history.ts';
 import type { AnyRow, Stamped } from '../../domain/model/row.ts';
+import { parseJson } from '../../domain/text/parse-json.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import { type HistoryLine, historyLine } from './history-line.ts';
 import { type Line, lines } from './lines.ts';
@@ -45,7 +46,7 @@ function parsed({ text, fault, number }: Line, file: string): HistoryLine {
     );
   let value: unknown;
   try {
-    value = JSON.parse(text);
+    value = parseJson(text);
   } catch (cause) {
     throw invalid(`expected one JSON object, came "${text.slice(0, 60)}": ${(cause as Error).message}`);
   }

@@ -1,3 +1,4 @@
+import { PlatestemmaError } from '../../errors.ts';
 import type { Intention } from '../intention.ts';
 import { marcToBundle } from './marc-to-bundle.ts';
 import type { BrokenInput } from './marcxml-parser.ts';
@@ -22,9 +23,22 @@ export async function* marcxmlIntentions(
   options: MarcxmlOptions = {},
 ): AsyncGenerator<Intention> {
   let toSkip = options.skip ?? 0;
-  for await (const read of readMarcxml(input)) {
+  for await (const read of placed(readMarcxml(input), options.file)) {
     if (toSkip > 0) toSkip--;
     else yield 'broken' in read ? brokenInput(read, options.file) : marcToBundle(read, options);
+  }
+}
+
+/** What is refused as a whole is refused by the name of the file. */
+async function* placed<T>(reading: AsyncIterable<T>, file: string | undefined): AsyncGenerator<T> {
+  try {
+    yield* reading;
+  } catch (error) {
+    if (!(error instanceof PlatestemmaError) || file === undefined) throw error;
+    throw new PlatestemmaError(error.code, `${file}: ${error.message}`, {
+      cause: error,
+      place: { file, ...error.place },
+    });
   }
 }
 

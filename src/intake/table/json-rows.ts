@@ -1,3 +1,4 @@
+import { parseJson } from '../../domain/text/parse-json.ts';
 import type { BrokenRow, TableRow } from './table-row.ts';
 import type { TextLine } from './table-text.ts';
 
@@ -20,7 +21,7 @@ export async function* jsonRows(lines: AsyncIterable<TextLine>): AsyncGenerator<
 
 function parse(text: string): { readonly object: object } | { readonly fault: string } {
   try {
-    const value: unknown = JSON.parse(text);
+    const value: unknown = parseJson(text);
     if (typeof value === 'object' && value !== null && !Array.isArray(value)) return { object: value };
     return { fault: `expected one JSON object, came ${shown(text)}` };
   } catch (error) {

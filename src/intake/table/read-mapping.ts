@@ -1,6 +1,7 @@
 import { Compile, type Validator } from 'typebox/schema';
 import { faultMessage } from '../../domain/model/check-row-message.ts';
 import type { JsonSchema } from '../../domain/model/graph-file-schema.ts';
+import { parseJson } from '../../domain/text/parse-json.ts';
 import { PlatestemmaError } from '../../errors.ts';
 import { checkMapping } from './check-mapping.ts';
 import type { MappingFault } from './check-value.ts';
@@ -29,7 +30,7 @@ let compiled: Validator | undefined;
 
 function parse(text: string, file: string | undefined): unknown {
   try {
-    return JSON.parse(text);
+    return parseJson(text);
   } catch (cause) {
     const message = `expected a mapping as JSON, came "${text.slice(0, 60)}": ${(cause as Error).message}`;
     throw new PlatestemmaError('INPUT_INVALID', message, { cause, place: file === undefined ? {} : { file } });

@@ -28,8 +28,8 @@ async function told({ method = 'POST', path = '/graphql', body = '{"query":"{__t
 
 describe('a body that cannot be read is refused with the name of the part that is wrong', () => {
   test.each([
-    ['{bad', 'body', 'body: expected JSON, came "{bad"'],
-    ['', 'body', 'body: expected JSON, came ""'],
+    ['{bad', 'body', expect.stringContaining('body: expected JSON, came "{bad"')],
+    ['', 'body', expect.stringContaining('body: expected JSON, came ""')],
     ['null', 'body', 'body: expected a JSON object, came null'],
     ['[{"query":"{__typename}"}]', 'body', 'body: expected a JSON object, came a list'],
     ['"x"', 'body', 'body: expected a JSON object, came "x"'],

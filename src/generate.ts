@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
+import { actsSdl } from './domain/acts/acts-sdl.ts';
 import { graphFileSchema } from './domain/model/graph-file-schema.ts';
 import { kindsSdl } from './domain/model/sdl.ts';
 import { commandsSdl } from './domain/model/sdl-commands.ts';
@@ -19,6 +20,7 @@ const files: readonly GeneratedFile[] = [
   { path: 'schema/graphql/kinds.graphql', text: kindsSdl },
   { path: 'schema/graphql/commands-of-kinds.graphql', text: commandsSdl },
   { path: 'schema/graphql/supposed.graphql', text: supposedSdl },
+  { path: 'schema/graphql/acts.graphql', text: actsSdl },
   { path: 'schema/sqlite/0001-graph.sql', text: schemaText },
   { path: 'schema/sqlite/0003-kinds.sql', text: () => addedText(3) },
   { path: 'schema/graph-file.schema.json', text: () => `${JSON.stringify(graphFileSchema(), null, 2)}\n` },

@@ -5,6 +5,7 @@ import type { GraphQLScalarType, GraphQLSchema } from 'graphql';
 import { claimKindNames, recordKindNames } from '../domain/model/kinds.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { kindEnumValue } from '../domain/model/sdl-names.ts';
+import { actResolvers } from './resolvers/act-resolvers.ts';
 import { descentResolvers } from './resolvers/descent-resolvers.ts';
 import { kindResolvers } from './resolvers/kind-resolvers.ts';
 import { lineageResolvers } from './resolvers/lineage-resolvers.ts';
@@ -30,7 +31,7 @@ export function makeSchema(): GraphQLSchema {
       ...descentResolvers,
       ...problemResolvers,
       Query: queryResolvers,
-      Mutation: mutationResolvers,
+      Mutation: { ...mutationResolvers, ...actResolvers },
       RecordKind: Object.fromEntries(recordKindNames.map(kind => [kindEnumValue(kind), kind])),
       ClaimKind: Object.fromEntries(claimKindNames.map(kind => [kindEnumValue(kind), kind])),
       DayBounds: {

@@ -3,6 +3,7 @@ import { addRow } from './add-row.ts';
 import type { Commands } from './commands.ts';
 import { editRow } from './edit-row.ts';
 import type { World } from './ports.ts';
+import { recordActs } from './record-acts.ts';
 import { supersedeClaim } from './supersede-claim.ts';
 import { undo } from './undo.ts';
 import { restoreRow, withdrawRow } from './withdraw-row.ts';
@@ -22,5 +23,6 @@ export function commandStore(store: GraphStore, world: World): Commands {
     restore: (what, signed) => inTurn(() => restoreRow(store, world, what, signed)),
     supersede: (edit, signed) => inTurn(() => supersedeClaim(store, world, edit, signed)),
     undo: (what, signed) => inTurn(() => undo(store, world, what, signed)),
+    record: (acts, signed, isTrial) => inTurn(() => recordActs(store, world, acts, signed, isTrial)),
   };
 }

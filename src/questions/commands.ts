@@ -1,3 +1,5 @@
+import type { ActName } from '../domain/acts/acts.ts';
+import type { ActFault } from '../domain/acts/check-act.ts';
 import type { KindName } from '../domain/model/kinds.ts';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
 import type { Contradiction } from './lineage-answer.ts';
@@ -31,6 +33,12 @@ export interface Commands {
    * @throws REVISION_MOVED if what it wrote was changed since; STILL_NAMED if what it added is named by what came later
    */
   undo(what: Undoing, signed: Signed): Promise<Undone>;
+  /**
+   * Acts, each of which writes several records and claims: all of them in one change set, or none. What is said already is
+   * not said again. In acts that are recorded together one name of a kind is one record.
+   * @param isTrial all is worked out, and nothing is written
+   */
+  record(acts: readonly GivenAct[], signed: Signed, isTrial?: boolean): Promise<Recorded>;
 }
 
 /** Who changes something, and why. */
@@ -87,6 +95,30 @@ export interface Written {
 export interface Superseded extends Written {
   /** The claim whose place was taken. */
   readonly superseded: Stamped<AnyRow>;
+}
+
+export interface GivenAct {
+  readonly act: ActName;
+  /** Values by the names of its fields. */
+  readonly given: Readonly<Record<string, unknown>>;
+}
+
+export interface Recorded {
+  /** Why acts are refused; where there is one, nothing is written. */
+  readonly refusals: readonly ActRefusal[];
+  /** Of each act what it wrote or found, by the names of its answers. Empty where one is refused. */
+  readonly acts: readonly RecordedAct[];
+  /** Number of the change set; of the last one where nothing was written. */
+  readonly changeSet: number;
+  readonly problems: readonly Contradiction[];
+}
+
+export type RecordedAct = Readonly<Record<string, AnyRow | readonly AnyRow[] | undefined>>;
+
+/** Why an act is refused. */
+export interface ActRefusal extends ActFault {
+  /** Its place among the acts, from 0. */
+  readonly act: number;
 }
 
 export interface Undone {

@@ -13,4 +13,5 @@ export const noCommands: Commands = {
   restore: refuse,
   supersede: refuse,
   undo: refuse,
+  record: refuse,
 };

@@ -5,7 +5,7 @@ import { commandStore } from '../../src/questions/command-store.ts';
 import type { Questions } from '../../src/questions/questions.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { engines } from '../support/demo-store.ts';
-import { enginesOfRun } from '../support/describe-on-engines.ts';
+import { type Engine, enginesOfRun } from '../support/describe-on-engines.ts';
 import { testWorld } from '../support/test-world.ts';
 
 /** A call of the store: its method and what it was given. */
@@ -23,9 +23,9 @@ export interface DemoApi {
   readonly logged: Readonly<Record<string, unknown>>[];
 }
 
-/** The API over the demo world, on the first engine of this run of tests, with every call of the store written down. */
-export async function demoApi(options: Partial<ApiOptions> = {}): Promise<DemoApi> {
-  const engine = await engines[enginesOfRun[0]!]();
+/** The API over the demo world, on an engine of this run of tests (the first), with every call of the store written down. */
+export async function demoApi(options: Partial<ApiOptions> = {}, name: Engine = enginesOfRun[0]!): Promise<DemoApi> {
+  const engine = await engines[name]();
   await takeDemo(
     { world: testWorld() },
     { store: engine, questions: askStore(engine), commands: commandStore(engine, testWorld()) },

@@ -77,7 +77,7 @@ describe('who may import whom', () => {
     const packages = imports.filter(({ file, target }) => partOf(file) === 'domain' && !target.startsWith('src/'));
     expect(packages.map(({ file, target }) => `${file}: ${target}`)).toEqual([
       'src/domain/model/check-row-message.ts: typebox/error',
-      'src/domain/model/check-row.ts: typebox/schema',
+      'src/domain/model/form-check.ts: typebox/schema',
     ]);
   });
 

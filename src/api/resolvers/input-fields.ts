@@ -13,7 +13,7 @@ export function inputFields({ signed: _, columns, ...input }: Input): Readonly<R
 }
 
 /** Items that are given leave out what they say is null; an empty list is as none. */
-function withoutNull(value: unknown): unknown {
+export function withoutNull(value: unknown): unknown {
   if (!Array.isArray(value)) return value;
   if (value.length === 0) return null;
   return value.map(item => {

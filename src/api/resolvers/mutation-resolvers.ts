@@ -24,7 +24,7 @@ type Input = Readonly<Record<string, unknown>> &
   };
 type Command = (root: unknown, args: { readonly input: Input }, context: ApiContext) => Promise<unknown>;
 
-interface Signature {
+export interface Signature {
   readonly signed?: Nullable<Signed> | null | undefined;
 }
 
@@ -81,12 +81,12 @@ function editOf(kind: KindName, { id, seen, merge, ...input }: Input) {
   return { id: id!, kind, ...given({ seen, merge }), fields: inputFields(input) } as const;
 }
 
-function signedBy({ signed }: Signature, reason: string, context: ApiContext): Signed {
+export function signedBy({ signed }: Signature, reason: string, context: ApiContext): Signed {
   return { who: signed?.who ?? context.who, why: signed?.why ?? reason };
 }
 
 /** What was read before a change may be otherwise now. */
-function forget(context: ApiContext): void {
+export function forget(context: ApiContext): void {
   const { store, questions } = context.now;
   context.now = { store, questions, loaders: new Loaders(store, questions) };
 }

@@ -48,7 +48,8 @@ function checkLink(id: unknown, to: readonly string[], row: string, field: strin
     });
 }
 
-function admits(to: readonly string[], kind: KindName): boolean {
+/** Whether a link to such kinds may name one of this kind. */
+export function admits(to: readonly string[], kind: KindName): boolean {
   if (to.includes(kind)) return true;
   return (to.includes('any record') && isRecordKind(kind)) || (to.includes('any claim') && isClaimKind(kind));
 }

@@ -1,7 +1,7 @@
-import { Compile, type Validator } from 'typebox/schema';
 import { PlatestemmaError, type SourcePlace } from '../../errors.ts';
 import { checkRowLinks } from './check-row-links.ts';
-import { faultMessage } from './check-row-message.ts';
+import type { FaultMessage } from './check-row-message.ts';
+import { FormCheck } from './form-check.ts';
 import { rowSchema } from './graph-file-schema.ts';
 import { claimKindNames, type KindName, recordKindNames } from './kinds.ts';
 import { nearName } from './near-name.ts';
@@ -23,25 +23,15 @@ export function checkRow(value: unknown, place: SourcePlace): CheckedRow {
     throw new PlatestemmaError('INPUT_INVALID', `expected a record or claim, came ${shown(value)}`, { place });
   const given = value as Readonly<Record<string, unknown>>;
   const kind = kindOf(given, place);
-  const validator = validatorOf(kind);
-  if (!validator.Check(given)) throw formFault(kind, given, place);
+  const fault = forms.get(kind)!.fault(given);
+  if (fault !== undefined) throw formFault(kind, given, fault, place);
   const { origins, ...row } = given as unknown as AnyRow & { readonly origins?: readonly Origin[] };
   checkRowLinks(row as AnyRow, { ...place, key: row.id });
   return { row: row as AnyRow, origins: origins ?? [] };
 }
 
 const kindNames: readonly KindName[] = [...recordKindNames, ...claimKindNames];
-const validators = new Map<KindName, Validator>();
-
-/** Compiled at first use: all kinds together take as long as the rest of a start. */
-function validatorOf(kind: KindName): Validator {
-  let validator = validators.get(kind);
-  if (validator === undefined) {
-    validator = Compile(rowSchema(kind));
-    validators.set(kind, validator);
-  }
-  return validator;
-}
+const forms = new Map(kindNames.map(kind => [kind, new FormCheck(() => rowSchema(kind))]));
 
 function kindOf(given: Readonly<Record<string, unknown>>, place: SourcePlace): KindName {
   const { kind, id } = given;
@@ -59,9 +49,12 @@ function kindOf(given: Readonly<Record<string, unknown>>, place: SourcePlace): K
   );
 }
 
-function formFault(kind: KindName, given: Readonly<Record<string, unknown>>, place: SourcePlace): PlatestemmaError {
-  const [, errors] = validatorOf(kind).Errors(given);
-  const { message, field, more } = faultMessage(errors, given, rowSchema(kind));
+function formFault(
+  kind: KindName,
+  given: Readonly<Record<string, unknown>>,
+  { message, field, more }: FaultMessage,
+  place: SourcePlace,
+): PlatestemmaError {
   const id = typeof given['id'] === 'string' ? given['id'] : undefined;
   return new PlatestemmaError(
     'INPUT_INVALID',

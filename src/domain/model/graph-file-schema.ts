@@ -81,6 +81,28 @@ const recordBase: JsonSchema = {
   ),
 };
 
+/** Why a claim is said. */
+export const evidenceSchema: JsonSchema = list(
+  {
+    ...object(
+      {
+        reference: id('A source that can be cited.'),
+        locator: text('Page, number or field in the reference.'),
+        record: id('A record or exemplar that was seen.'),
+        mark: text('Id of a mark within the record seen.'),
+        claim: id('Another claim.'),
+        words: text('Words of a document.'),
+        note: text('A note.'),
+        photograph: id('A photograph on which it can be seen.'),
+        region: fieldSchema({ type: 'items', ...percentRectangle, doc: 'Where on the photograph it can be seen.' }),
+      },
+      [],
+    ),
+    minProperties: 1,
+  },
+  'Why it is said.',
+);
+
 const claimBase: JsonSchema = {
   standing: word(Object.keys(standing.words), standing.doc),
   withdrawnBecause: text('Why it was withdrawn.'),
@@ -88,36 +110,13 @@ const claimBase: JsonSchema = {
   stance: word(Object.keys(stance.words), stance.doc),
   certainty: word(Object.keys(certainty.words), certainty.doc),
   alternativeTo: id('Group of claims of which exactly one is true.'),
-  evidence: list(
-    {
-      ...object(
-        {
-          reference: id('A source that can be cited.'),
-          locator: text('Page, number or field in the reference.'),
-          record: id('A record or exemplar that was seen.'),
-          mark: text('Id of a mark within the record seen.'),
-          claim: id('Another claim.'),
-          words: text('Words of a document.'),
-          note: text('A note.'),
-          photograph: id('A photograph on which it can be seen.'),
-          region: fieldSchema({ type: 'items', ...percentRectangle, doc: 'Where on the photograph it can be seen.' }),
-        },
-        [],
-      ),
-      minProperties: 1,
-    },
-    'Why it is said.',
-  ),
+  evidence: evidenceSchema,
   by: text('Who says so.'),
-  on: {
-    type: 'string',
-    pattern: textForms.day.pattern,
-    description: 'Day on which it was said, YYYY-MM-DD.',
-  },
+  on: daySchema('Day on which it was said, YYYY-MM-DD.'),
   notebook: text('Notebook that it belongs to; absent: shared.'),
 };
 
-function fieldSchema(field: Field | ItemField): JsonSchema {
+export function fieldSchema(field: Field | ItemField): JsonSchema {
   if (field.type === 'items') {
     const required = Object.entries<ItemField>(field.item).flatMap(([name, part]) => (part.required ? [name] : []));
     const parts = Object.entries<ItemField>(field.item).map(([name, part]) => [name, fieldSchema(part)]);
@@ -156,6 +155,10 @@ function single(field: Exclude<Field, { type: 'items' }> | ItemField): JsonSchem
 
 function object(properties: Readonly<Record<string, JsonSchema>>, required: readonly string[]): JsonSchema {
   return { type: 'object', properties, required, additionalProperties: false };
+}
+
+export function daySchema(description: string): JsonSchema {
+  return { type: 'string', pattern: textForms.day.pattern, description };
 }
 
 function word(words: readonly string[], description: string): JsonSchema {

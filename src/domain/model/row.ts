@@ -104,7 +104,7 @@ type Scalar<F extends Field | ItemField> = F extends { type: 'text' | 'uri' | 'l
           ? readonly FieldsOf<I>[]
           : unknown;
 
-type ValueOf<F extends Field | ItemField> = F extends { many: true } ? readonly Scalar<F>[] : Scalar<F>;
+export type ValueOf<F extends Field | ItemField> = F extends { many: true } ? readonly Scalar<F>[] : Scalar<F>;
 
 type FieldsOf<S extends Fields> = {
   readonly [N in keyof S as S[N] extends { required: true } ? N : never]: ValueOf<S[N]>;

@@ -86,7 +86,8 @@ function linkField(name: string, { doc, to, required }: Pick<Role, 'doc' | 'to' 
   return `${described(`${doc} Id of: ${to.join(', ')}.`, '  ')}  ${name}: ID${isNew && required === true ? '!' : ''}`;
 }
 
-function inputField(name: string, field: Field | ItemField, isNew: boolean): string {
+/** A field of an input, as it is declared. @param isNew what must be given must be given here */
+export function inputField(name: string, field: Field | ItemField, isNew: boolean): string {
   if (field.type === 'record') return linkField(name, field, isNew);
   const unit = 'unit' in field && field.unit !== undefined ? ` Unit: ${field.unit}.` : '';
   const one = field.type === 'items' ? `${field.name}Input` : sdlNamedType(field);
@@ -102,10 +103,13 @@ function itemInputs(): string[] {
   for (const { fields } of all) {
     for (const field of Object.values(fields)) if (field.type === 'items') items.set(field.name, field);
   }
-  return [...items.values()].map(({ name, item }) => {
-    const fields = Object.entries<ItemField>(item).map(([part, field]) => inputField(part, field, true));
-    return `${described(`One ${name} as it is given.`)}input ${name}Input {\n${fields.join('\n')}\n}`;
-  });
+  return [...items.values()].map(itemInput);
+}
+
+/** Input of one item of a field. */
+export function itemInput({ name, item }: ItemsField): string {
+  const fields = Object.entries<ItemField>(item).map(([part, field]) => inputField(part, field, true));
+  return `${described(`One ${name} as it is given.`)}input ${name}Input {\n${fields.join('\n')}\n}`;
 }
 
 function declarationOf(kind: KindName): Kind {

@@ -43,7 +43,8 @@ function kindEnum(name: string, doc: string, kinds: readonly Kind[]): string {
   return `${described(doc)}enum ${name} {\n${values.join('\n')}\n}`;
 }
 
-function vocabulary({ name, doc, words }: Vocabulary): string {
+/** The enumeration of a vocabulary. */
+export function vocabulary({ name, doc, words }: Vocabulary): string {
   const values = Object.entries(words).map(([word, meaning]) => `${described(sentence(meaning), '  ')}  ${word}`);
   return `${described(doc)}enum ${name} {\n${values.join('\n')}\n}`;
 }
@@ -137,7 +138,7 @@ function rootConnections(): string {
 }
 
 /** Vocabularies in use, each once, in order of first use; those that every claim has first. */
-function vocabularies(): Vocabulary[] {
+export function vocabularies(): Vocabulary[] {
   const found = new Map<string, Vocabulary>([standing, stance, certainty].map(v => [v.name, v]));
   for (const field of allFields()) if (field.type === 'word') found.set(field.of.name, field.of);
   return [...found.values()];

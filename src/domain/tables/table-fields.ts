@@ -15,7 +15,7 @@ export interface CellItems extends Omit<ItemsField, 'item'> {
 /** What a cell may hold: the value of a role, a field, or of a part that all records or all claims have. */
 export type CellField = Exclude<Field, ItemsField> | CellItems;
 
-const evidence: CellItems = {
+export const evidence = {
   type: 'items',
   name: 'Evidence',
   doc: 'Why it is said.',
@@ -30,7 +30,7 @@ const evidence: CellItems = {
     photograph: { type: 'record', to: ['Photograph'], doc: 'A photograph on which it can be seen.' },
     region: { type: 'items', ...percentRectangle, doc: 'Where on the photograph it can be seen.' },
   },
-};
+} as const satisfies CellItems;
 
 /** Parts that all records or all claims have and that have one column each; labels and free columns have several. */
 const common: Readonly<Record<string, CellField>> = {

@@ -1,0 +1,76 @@
+import { type ActFault, checkAct } from '../domain/acts/check-act.ts';
+import type { AnyRow } from '../domain/model/row.ts';
+import { invariant, PlatestemmaError } from '../errors.ts';
+import type { GraphStore } from '../store/graph-store.ts';
+import type { Planned } from './acts/act-parts.ts';
+import { Draft } from './acts/draft.ts';
+import { missingIds } from './acts/missing-ids.ts';
+import { planAct } from './acts/plan-act.ts';
+import { changeRows } from './change-rows.ts';
+import type { GivenAct, Recorded, RecordedAct, Signed } from './commands.ts';
+import type { World } from './ports.ts';
+import { problemsOf } from './problems-of.ts';
+
+/** Rows about which contradictions are looked for: of more nobody reads them. */
+const mostLookedAt = 500;
+
+export async function recordActs(
+  store: GraphStore,
+  world: World,
+  acts: readonly GivenAct[],
+  signed: Signed,
+  isTrial = false,
+): Promise<Recorded> {
+  const draft = new Draft(store, world);
+  const drafted = [];
+  for (const act of acts) drafted.push(await draftAct(act, draft));
+  const refusals = drafted.flatMap((outcome, act) =>
+    'faults' in outcome ? outcome.faults.map(fault => ({ act, ...fault })) : [],
+  );
+  if (refusals.length > 0 || isTrial)
+    return { refusals, acts: [], changeSet: await store.lastChangeSet(), problems: [] };
+  const added = draft.rows();
+  const changeSet = await changeRows(store, world, signed, { added });
+  const planned = drafted.flatMap(outcome => ('planned' in outcome ? [outcome.planned] : []));
+  return {
+    refusals,
+    acts: await recordedActs(store, planned),
+    changeSet,
+    problems: await problemsOf(store, added.slice(0, mostLookedAt)),
+  };
+}
+
+type Outcome = { readonly planned: Planned } | { readonly faults: readonly ActFault[] };
+
+/** What an act refuses is told of each; trouble with the store ends all. */
+async function draftAct({ act, given }: GivenAct, draft: Draft): Promise<Outcome> {
+  const wrong = checkAct(act, given);
+  const faults = wrong.length > 0 ? wrong : await missingIds(draft.store, act, given);
+  if (faults.length > 0) return { faults };
+  try {
+    return { planned: await planAct(act, given, draft) };
+  } catch (error) {
+    if (!(error instanceof PlatestemmaError) || error.place?.field === undefined) throw error;
+    const { code, message, place } = error;
+    return { faults: [{ code, message, field: place.field! }] };
+  }
+}
+
+async function recordedActs(store: GraphStore, planned: readonly Planned[]): Promise<readonly RecordedAct[]> {
+  const ids = [...new Set(planned.flatMap(act => Object.values(act).flat()))].filter(id => id !== undefined);
+  const rows = new Map<string, AnyRow>();
+  for (const row of await store.rows(ids)) if (row !== undefined) rows.set(row.id, row);
+  const rowOf = (id: string): AnyRow => {
+    const row = rows.get(id);
+    invariant(row !== undefined, `${id} is there, as it was written or found`);
+    return row;
+  };
+  return planned.map(act =>
+    Object.fromEntries(
+      Object.entries(act).map(([name, value]) => [
+        name,
+        value === undefined ? undefined : typeof value === 'string' ? rowOf(value) : value.map(rowOf),
+      ]),
+    ),
+  );
+}

@@ -1,5 +1,5 @@
 /**
- * Kills with SIGKILL, at random moments, a process that adds, edits, supersedes, withdraws, undoes and takes in; then looks at
+ * Kills with SIGKILL, at random moments, a process that adds, edits, supersedes, withdraws, undoes, records acts and takes in; then looks at
  * what is left: each change set that was acknowledged is there whole, at most one more is and is whole, and `check` finds no
  * fault. Arguments: kills (default 1000). Prints the seed; SEED sets it.
  */

@@ -1,5 +1,5 @@
 /**
- * Writes to a store without end, as people and intakes do: says on a line what it begins and how many rows it comes to, and
+ * Writes to a store without end, as people do, with acts and without, and intakes: says on a line what it begins and how many rows it comes to, and
  * then the change set that it was told. Arguments: file of the store, seed.
  */
 import { readGraphFile } from '../../src/intake/graph/read-graph-file.ts';
@@ -24,7 +24,7 @@ const editions = await someOf('Edition');
 const datings: string[] = [];
 
 process.stdout.write('open\n');
-for (let step = 0; ; step++) await roll.pick([add, add, say, edit, supersede, takeBack, undo, intake])(step);
+for (let step = 0; ; step++) await roll.pick([add, say, edit, supersede, takeBack, undo, act, act, intake])(step);
 
 async function add(): Promise<void> {
   begin('add', 1);
@@ -74,6 +74,16 @@ async function undo(): Promise<void> {
   done(changeSet);
   begin('undo', 1);
   done((await commands.undo({ changeSet }, signed)).changeSet);
+}
+
+/** A piece with a grid of motifs, each dated. */
+async function act(step: number): Promise<void> {
+  const [rows, columns] = [1 + roll.below(6), 1 + roll.below(6)];
+  begin('act', 1 + 2 * rows * columns);
+  const given = { pieceName: `tiles ${step} of ${seed}`, rows, columns, decorated: `17${10 + roll.below(90)}` };
+  const { refusals, changeSet } = await commands.record([{ act: 'recordPiece', given }], signed);
+  if (refusals.length > 0) throw new Error(`the act is refused: ${refusals[0]?.message}`);
+  done(changeSet);
 }
 
 /** A graph file of one batch: a work, editions of it, and what is said of them. */

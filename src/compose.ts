@@ -10,6 +10,7 @@ import type { GraphStore } from './store/graph-store.ts';
 import { isServerAddress, readAddress } from './store/neo4j/address.ts';
 import { makeFolderOf } from './store/sqlite/folder.ts';
 import { openSqliteStore } from './store/sqlite/open.ts';
+import { removeStore, replaceStore } from './store/sqlite/replace-store.ts';
 import { claimServing } from './store/sqlite/serve-lock.ts';
 import { watchedClock } from './store/watched-clock.ts';
 
@@ -67,6 +68,9 @@ export function composeCli(config: Config, stopped: () => Promise<void>): CliCon
     world,
     who: config.who,
     claimServing: name => claim(name ?? config.store),
+    storeFile: (name = config.store) => (isServerAddress(name) ? undefined : name),
+    removeStore,
+    replaceStore,
     storePath: (name = config.store) => (isServerAddress(name) ? readAddress(name).server : name),
     openDesk: (name, options) => openDesk(name ?? config.store, config, options, world),
     serve: async (desk, options) => {

@@ -17,6 +17,8 @@ const commands: Readonly<Record<string, () => Promise<Route>>> = {
   draw: async () => (await import('./draw.ts')).draw,
   export: async () => (await import('./export.ts')).exportCommand,
   transfer: async () => (await import('./transfer.ts')).transfer,
+  backup: async () => (await import('./backup.ts')).backup,
+  restore: async () => (await import('./restore.ts')).restore,
   check: async () => (await import('./check.ts')).check,
 };
 

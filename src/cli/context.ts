@@ -31,6 +31,15 @@ export interface CliContext extends CommandContext {
   serve(desk: Desk, options: { readonly host: string; readonly port: number }): Promise<Served>;
   /** Claims a store for serving: @throws STORE_BUSY if another process serves it. @returns ends the claim */
   claimServing(file: string | undefined): Promise<() => void>;
+  /** File of a store; undefined for one that a server keeps. */
+  storeFile(name: string | undefined): string | undefined;
+  /** Removes a store in a file, which nobody has open, if it is there. */
+  removeStore(file: string): Promise<void>;
+  /**
+   * Puts a store in a file, which nobody has open, in the place of another, which is kept where that is said.
+   * @throws STORE_BUSY if another process has that open
+   */
+  replaceStore(fresh: string, file: string, kept: string | undefined): Promise<void>;
   /** Path the store would be opened at. */
   storePath(file: string | undefined): string;
   /** Makes the process end with 1, though its answer was printed: refused input, or faults found. */

@@ -7,16 +7,16 @@ import { reviewTables } from '../questions/review-tables.ts';
 import type { CliContext } from './context.ts';
 import { reviewNames } from './review-names.ts';
 import { type ReviewReport, reviewJson, reviewText } from './review-text.ts';
+import { type SignedFlags, signedBy } from './signed-flags.ts';
 import { sizeOfSource } from './source-file.ts';
 import { printJson, printText, withDesk } from './with-desk.ts';
 import { writeWhole } from './write-whole.ts';
 import { WrongUse } from './wrong-use.ts';
 
-export interface TablesFlags {
+export interface TablesFlags extends SignedFlags {
   readonly store?: string;
   readonly json?: boolean;
   readonly apply?: boolean;
-  readonly who?: string;
   readonly report?: string;
 }
 
@@ -29,8 +29,8 @@ export async function takeTables(context: CliContext, flags: TablesFlags, files:
   const tables: KindTable[] = [];
   for (const file of files) tables.push(await openTable(context, file));
   await withDesk(context, flags, async ({ store }) => {
-    const why = `table ${files.map(file => (file === '-' ? 'from standard input' : basename(file))).join(', ')}`;
-    const next = { who: flags.who ?? 'intake', why, moment: context.world.now() };
+    const reason = `table ${files.map(file => (file === '-' ? 'from standard input' : basename(file))).join(', ')}`;
+    const next = { ...signedBy(flags, context, reason), moment: context.world.now() };
     const review = await reviewTables(store, next, rowsOf(tables));
     const names = await reviewNames(store, review);
     const written = flags.apply === true ? await applyReview(store, review, next) : undefined;

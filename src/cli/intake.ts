@@ -14,6 +14,7 @@ import { takeTables } from './intake-tables.ts';
 import { joinReports, reportJson, reportText } from './intake-text.ts';
 import { Progress } from './progress.ts';
 import { runName } from './run-name.ts';
+import { type SignedFlags, signedFlags } from './signed-flags.ts';
 import { sizeOfSource } from './source-file.ts';
 import { printJson, printText, withDesk } from './with-desk.ts';
 import { writeWhole } from './write-whole.ts';
@@ -23,13 +24,12 @@ const formats = ['marcxml', 'table', 'graph'] as const;
 
 type Format = (typeof formats)[number];
 
-interface IntakeFlags extends CommonFlags {
+interface IntakeFlags extends CommonFlags, SignedFlags {
   readonly source?: string;
   readonly map?: string;
   readonly 'dry-run'?: boolean;
   readonly report?: string;
   readonly apply?: boolean;
-  readonly who?: string;
 }
 
 export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], CliContext>({
@@ -80,13 +80,7 @@ export const intake = buildCommand<IntakeFlags, readonly [Format, ...string[]], 
         withNegated: false,
         brief: 'Write what was changed in tables that "export --format table" wrote',
       },
-      who: {
-        kind: 'parsed',
-        parse: String,
-        optional: true,
-        brief: 'Who changed the tables (else "intake")',
-        placeholder: 'name',
-      },
+      ...signedFlags,
       report: {
         kind: 'parsed',
         parse: String,
@@ -142,9 +136,9 @@ function checkUse(format: string, flags: IntakeFlags): void {
   if (format !== 'table' && map !== undefined)
     throw new WrongUse(`only a table has a mapping file, came --map "${map}" with ${format}`);
   const isOurs = format === 'table' && map === undefined;
-  const ofTables = flags.apply === true ? '--apply' : flags.who === undefined ? undefined : '--who';
+  const ofTables = (['apply', 'who', 'why'] as const).find(name => flags[name] !== undefined);
   if (!isOurs && ofTables !== undefined)
-    throw new WrongUse(`${ofTables} is for tables that "export --format table" wrote, came with ${format}`);
+    throw new WrongUse(`--${ofTables} is for tables that "export --format table" wrote, came with ${format}`);
   if (flags.apply === true && flags['dry-run'] === true)
     throw new WrongUse('expected one of --apply and --dry-run, came both');
 }

@@ -1,12 +1,8 @@
-import type { HistorySums } from '../domain/model/history.ts';
 import { countOf, differingSorts, sortsOf } from '../questions/history-sums.ts';
+import type { CopiedHistory } from './copy-history.ts';
 
 /** What a transfer came to: what there is of each sort in the source, and in the target. */
-export interface TransferReport {
-  /** The change set after which it went on; 0 if it began anew. */
-  readonly begunAfter: number;
-  readonly from: HistorySums;
-  readonly to: HistorySums;
+export interface TransferReport extends CopiedHistory {
   readonly seconds: number;
 }
 
@@ -66,7 +62,8 @@ function shown(sum: string | undefined): string {
   return `${n(count).padStart(11)} ${checksum.slice(0, digits)}`;
 }
 
-function countAndSum(sum = '0-'): { readonly count: number; readonly checksum: string } {
+/** A sum of a sort in its two parts. */
+export function countAndSum(sum = '0-'): { readonly count: number; readonly checksum: string } {
   const [count, checksum] = sum.split('-');
   return { count: Number(count), checksum: checksum ?? '' };
 }

@@ -9,18 +9,28 @@ test('help names every command, in the order in which they are needed', async ()
   const named = out.slice(out.indexOf('COMMANDS')).matchAll(/^ {2}([a-z]+) {2,}/gm);
   expect(code).toBe(0);
   expect([...named].map(([, name]) => name)).toEqual([
-    ...['serve', 'intake', 'undo', 'ask', 'find', 'cite', 'draw', 'export', 'transfer', 'check'],
+    ...['serve', 'intake', 'undo', 'ask', 'find', 'cite', 'draw', 'export', 'transfer', 'backup', 'restore', 'check'],
   ]);
 });
 
-test.each(['serve', 'intake', 'undo', 'ask', 'find', 'cite', 'draw', 'export', 'transfer', 'check'])(
-  '%s says the same whether the other commands are loaded beside it or not',
-  async name => {
-    const alone = await helpOf(name, name);
-    expect(alone).toContain(`platestemma ${name}`);
-    expect(alone).toBe(await helpOf(name, undefined));
-  },
-);
+test.each([
+  'serve',
+  'intake',
+  'undo',
+  'ask',
+  'find',
+  'cite',
+  'draw',
+  'export',
+  'transfer',
+  'backup',
+  'restore',
+  'check',
+])('%s says the same whether the other commands are loaded beside it or not', async name => {
+  const alone = await helpOf(name, name);
+  expect(alone).toContain(`platestemma ${name}`);
+  expect(alone).toBe(await helpOf(name, undefined));
+});
 
 async function helpOf(command: string, loaded: string | undefined): Promise<string> {
   let written = '';

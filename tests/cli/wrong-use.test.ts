@@ -71,6 +71,8 @@ test.each([
   ['find'],
   ['cite'],
   ['export'],
+  ['backup'],
+  ['restore'],
   ['check'],
 ])('help of "%s %s" has examples that begin with the command', async (...command) => {
   const words = command.filter(word => typeof word === 'string');

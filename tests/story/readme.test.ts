@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { data } from '../api/ask.ts';
 import { demoApi } from '../api/demo-api.ts';
@@ -81,4 +81,34 @@ test.each([
   const kept = readFileSync(resolve(import.meta.dirname, `../../demo-graph/drawings/${name}.svg`), 'utf8');
   expect(readme).toContain(`](demo-graph/drawings/${name}.svg)`);
   expect(out).toBe(kept);
+});
+
+/** Commands of a passage, with a folder of the tests in the place of the reader's. */
+function passage(name: string, folder: string): readonly (readonly string[])[] {
+  const [, lines = ''] = new RegExp(`<!-- ${name} -->\\s+\`\`\`sh\n((?:.|\n)+?)\`\`\``).exec(readme) ?? [];
+  return [...lines.matchAll(/platestemma -- (.*)$/gm)].map(([, args = '']) =>
+    args.split(' ').map(arg => (/^(?:tables|graph|\.store)/.test(arg) ? join(folder, arg) : arg)),
+  );
+}
+
+test('the commands of the README take tables out and in, and make a backup and a store of it', async () => {
+  const folder = dirname(temporaryStore());
+  await runCli(['intake', 'graph', ...demoFiles, '--store', join(folder, '.store/demo.store')]);
+  const said: string[] = [];
+  for (const args of [...passage('tables', folder), ...passage('backups', folder)]) {
+    const { code, out, err } = await runCli(args);
+    expect([args[0], code, err]).toEqual([args[0], 0, '']);
+    said.push(out);
+    if (args[0] !== 'export') continue;
+    const plates = join(folder, 'tables', 'Plate.csv');
+    writeFileSync(plates, readFileSync(plates, 'utf8').replace('A light-house,', 'A lighthouse,'));
+  }
+  expect(said.map(out => out.split('\n')[0])).toEqual([
+    '',
+    expect.stringMatching(/^\d+ rows read: 1 cell changed in 1 row, .*: --apply writes it$/),
+    expect.stringMatching(/^\d+ rows read: 1 cell changed in 1 row, .*; written as change set 6$/),
+    expect.stringMatching(/^162 versions of records and claims in 6 change sets written to /),
+    expect.stringMatching(/^162 versions of records and claims in 6 change sets restored to /),
+    expect.stringMatching(/^70 records and 91 claims .*, 6 change sets$/),
+  ]);
 });

@@ -41,9 +41,7 @@ export function reviewOfTables(store: GraphStore, tables: Tables): Promise<Table
   return reviewOf(store, Object.fromEntries([...tables].map(([kind, cells]) => [`${kind}.csv`, csvText(cells)])));
 }
 
-export async function* rowsOf(
-  files: Readonly<Record<string, string | Buffer>>,
-): AsyncGenerator<KindTableRow | Refusal> {
+async function* rowsOf(files: Readonly<Record<string, string | Buffer>>): AsyncGenerator<KindTableRow | Refusal> {
   for (const [file, text] of Object.entries(files)) {
     const table = await openKindTable(piecesOf(Buffer.from(text)), file);
     if (table === undefined) throw new Error(`${file} is none of our tables`);

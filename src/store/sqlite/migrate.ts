@@ -70,6 +70,7 @@ function migrate(database: DatabaseSync, file: string): void {
   const isNew = isBare && count(database) === 0;
   if (!isNew && checkSchema(database, file) === schemaNumber) {
     checkParts(database, file);
+    keepLog(database);
     return;
   }
   database.exec('PRAGMA journal_mode = WAL');
@@ -83,6 +84,16 @@ function migrate(database: DatabaseSync, file: string): void {
   } catch (error) {
     if (database.isTransaction) database.exec('ROLLBACK');
     throw isOfStatement(error) ? unfit(file, (error as Error).message, error) : error;
+  }
+}
+
+/** A store that made way for another one has its log no more; one that may not be written to needs none. */
+function keepLog(database: DatabaseSync): void {
+  if (database.prepare('PRAGMA journal_mode').get()!['journal_mode'] === 'wal') return;
+  try {
+    database.exec('PRAGMA journal_mode = WAL');
+  } catch {
+    // Somebody reads it, or it may only be read: whoever opens it next tries again.
   }
 }
 

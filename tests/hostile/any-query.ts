@@ -41,6 +41,8 @@ class QueryWriter {
   readonly #fragments: string[] = [];
   /** Of a form that is wrong somewhere; else only values are not what is expected, and the query comes to be executed. */
   readonly #isWild: boolean;
+  /** Kind that the field which is written now speaks of: `editPlate` of plates. */
+  #kind = '';
   /** Fields that may still be written. */
   #room: number;
 
@@ -97,8 +99,10 @@ class QueryWriter {
     const alias = this.#isWild && this.#chance.percent(15) ? `a${this.#chance.below(50)}: ` : '';
     const directives = ['skip(if: false)', ...(this.#isWild ? ['include(if: 1)', 'none'] : [])];
     const directive = this.#chance.percent(3) ? ` @${this.#chance.pick(directives)}` : '';
+    this.#kind = field.name.replace(/^[a-z]+/, '');
+    const args = this.#args(field.args);
     const inner = isLeafType(getNamedType(field.type)) ? '' : ` ${this.#selection(field.type, depth - 1)}`;
-    return `${alias}${field.name}${this.#args(field.args)}${directive}${inner}`;
+    return `${alias}${field.name}${args}${directive}${inner}`;
   }
 
   #args(args: readonly GraphQLArgument[]): string {
@@ -138,14 +142,25 @@ class QueryWriter {
   }
 
   #scalar(type: string, name: string): unknown {
-    const { ids, cursors } = this.#known;
+    const { cursors } = this.#known;
     if (type === 'Boolean') return this.#chance.percent(50);
     if (type === 'Int' || type === 'Float')
       return this.#chance.percent(this.#isWild ? 50 : 85) ? this.#chance.below(9) : this.#chance.pick(hostileNumbers);
-    if (type === 'ID') return this.#chance.percent(60) ? this.#chance.pick(ids) : this.#chance.pick(hostileIds);
+    if (type === 'ID')
+      return this.#chance.percent(this.#isWild ? 60 : 95) ? this.#id(name) : this.#chance.pick(hostileIds);
     if (type === 'EDTF') return this.#chance.percent(50) ? '1766' : this.#chance.pick(hostileDates);
     if (name === 'after') return this.#cursor(this.#chance.pick([...cursors, '']));
+    if (!this.#isWild && this.#chance.percent(75)) return this.#chance.pick(['London', 'shore', 'en', '1766', '25F3']);
     return this.#chance.pick([...hostileTexts, ...hostileDates, 'London', 'shore', 'en']);
+  }
+
+  /** Most often one of the kind that the name speaks of. */
+  #id(name: string): string {
+    const { ids } = this.#known;
+    const named = ids.filter(id =>
+      (meant[name] ?? [(name === 'id' ? this.#kind : name).toLowerCase()]).includes(id.split('-')[0]!),
+    );
+    return this.#chance.pick(named.length > 0 && this.#chance.percent(90) ? named : ids);
   }
 
   /** One that was given out, or one that was changed since. */
@@ -160,6 +175,21 @@ class QueryWriter {
     ]);
   }
 }
+
+/** Kinds that stand in roles and fields of other names than theirs. */
+const pictures = ['plate', 'motif', 'artwork'];
+const meant: Readonly<Record<string, readonly string[]>> = {
+  ...{ copy: pictures, source: pictures, picture: pictures, against: pictures, what: ['edition', 'exemplar'] },
+  ...{ at: ['place'], where: ['place'], within: ['place'], who: ['agent', 'workshop'], one: ['work'], other: ['work'] },
+  ...{
+    parent: ['piece'],
+    cast: ['piece'],
+    part: ['piece'],
+    whole: ['piece'],
+    later: ['edition'],
+    earlier: ['edition'],
+  },
+};
 
 /** A word of an enumeration, which has no quotes in a query. */
 class Word {

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { type Api, createApi } from '../../src/api/create-api.ts';
 import { askStore } from '../../src/questions/ask-store.ts';
+import { enginesOfRun } from '../support/describe-on-engines.ts';
 import { editedStore } from '../support/edited-store.ts';
 import { ask, data } from './ask.ts';
 
 async function editedApi(): Promise<Api> {
-  const store = await editedStore('memory');
+  const store = await editedStore(enginesOfRun[0]!);
   return createApi({ store, questions: askStore(store), log: () => {} });
 }
 

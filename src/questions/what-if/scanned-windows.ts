@@ -16,6 +16,9 @@ import {
   type WindowSeen,
 } from './windows-of-editions.ts';
 
+/** Editions whose claims are asked for at once: few enough for a store to answer at once. */
+const atOnce = 250;
+
 /** What a store tells of the windows of editions. */
 export type WindowReads = Pick<GraphStore, 'windowGroups' | 'editionsInWindows' | 'editionsByTitle'>;
 
@@ -58,9 +61,12 @@ async function scan(
   const conventions: Conventions = await conventionsInForce(store);
   const all: WindowSeen[] = [];
   for await (const editions of editionsToSee(store, filter, breath)) {
-    const seen = await editionsSeen(store, editions, conventions, basis);
-    for (const { edition, window } of await editionsThatPass(store, seen, filter, basis)) all.push({ edition, window });
-    if (breath.isDue()) await breath.take();
+    for (let from = 0; from < editions.length; from += atOnce) {
+      const seen = await editionsSeen(store, editions.slice(from, from + atOnce), conventions, basis);
+      for (const { edition, window } of await editionsThatPass(store, seen, filter, basis))
+        all.push({ edition, window });
+      if (breath.isDue()) await breath.take();
+    }
   }
   return all;
 }

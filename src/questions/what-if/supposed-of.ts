@@ -28,10 +28,24 @@ export async function supposedOf(
   const ids = await idsFor(store, supposed);
   const rows = supposed.map(({ value, place = {} }, i): Placed => {
     const at = { record: i + 1, ...place };
-    return { row: rowInOrder(checkRow(isRow(value) ? { ...value, id: ids[i]! } : value, at).row), place: at };
+    return { row: checked(isRow(value) ? { ...value, id: ids[i]! } : value, at), place: at };
   });
   await checkNames(store, rows);
   return rows.map(({ row }) => row);
+}
+
+function checked(value: unknown, place: SourcePlace): AnyRow {
+  try {
+    return rowInOrder(checkRow(value, place).row);
+  } catch (error) {
+    if (!(error instanceof PlatestemmaError)) throw error;
+    const { code, message, place: at = place } = error;
+    throw new PlatestemmaError(code, `${whereOf(place)}: ${message}`, { cause: error, place: at });
+  }
+}
+
+function whereOf({ file, record }: SourcePlace): string {
+  return file === undefined ? `suppose, no. ${record}` : `${file}, line ${record}`;
 }
 
 type GivenRow = Readonly<Record<string, unknown>>;
@@ -97,5 +111,5 @@ async function checkNames(store: GraphStore, rows: readonly Placed[]): Promise<v
 }
 
 function refused(message: string, place: SourcePlace): PlatestemmaError {
-  return new PlatestemmaError('INPUT_INVALID', `suppose: ${message}`, { place });
+  return new PlatestemmaError('INPUT_INVALID', `${whereOf(place)}: ${message}`, { place });
 }

@@ -10,6 +10,7 @@ type Route = Command<CliContext> | RouteMap<CliContext>;
 const commands: Readonly<Record<string, () => Promise<Route>>> = {
   serve: async () => (await import('./serve.ts')).serve,
   intake: async () => (await import('./intake.ts')).intake,
+  record: async () => (await import('./record.ts')).record,
   undo: async () => (await import('./undo.ts')).undo,
   ask: async () => (await import('./ask.ts')).ask,
   find: async () => (await import('./find.ts')).find,
@@ -39,6 +40,7 @@ export async function buildCli(currentVersion: string, name = ''): Promise<Appli
         '',
         '  platestemma serve --demo',
         '  platestemma intake marcxml catalogue.xml',
+        '  platestemma record piece tiles.csv',
         '  platestemma ask reach --place-name Delft --by 1790-06',
         '  platestemma find pleasures of the shore',
       ].join('\n'),

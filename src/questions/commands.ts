@@ -106,8 +106,10 @@ export interface GivenAct {
 export interface Recorded {
   /** Why acts are refused; where there is one, nothing is written. */
   readonly refusals: readonly ActRefusal[];
-  /** Of each act what it wrote or found, by the names of its answers. Empty where one is refused. */
+  /** Of each act what it wrote or found, by the names of its answers. Empty where one is refused, and of a trial. */
   readonly acts: readonly RecordedAct[];
+  /** How many records and claims were written; of a trial, would be. */
+  readonly written: number;
   /** Number of the change set; of the last one where nothing was written. */
   readonly changeSet: number;
   readonly problems: readonly Contradiction[];

@@ -27,14 +27,15 @@ export async function recordActs(
   const refusals = drafted.flatMap((outcome, act) =>
     'faults' in outcome ? outcome.faults.map(fault => ({ act, ...fault })) : [],
   );
+  const added = refusals.length > 0 ? [] : draft.rows();
   if (refusals.length > 0 || isTrial)
-    return { refusals, acts: [], changeSet: await store.lastChangeSet(), problems: [] };
-  const added = draft.rows();
+    return { refusals, acts: [], written: added.length, changeSet: await store.lastChangeSet(), problems: [] };
   const changeSet = await changeRows(store, world, signed, { added });
   const planned = drafted.flatMap(outcome => ('planned' in outcome ? [outcome.planned] : []));
   return {
     refusals,
     acts: await recordedActs(store, planned),
+    written: added.length,
     changeSet,
     problems: await problemsOf(store, added.slice(0, mostLookedAt)),
   };

@@ -9,13 +9,15 @@ test('help names every command, in the order in which they are needed', async ()
   const named = out.slice(out.indexOf('COMMANDS')).matchAll(/^ {2}([a-z]+) {2,}/gm);
   expect(code).toBe(0);
   expect([...named].map(([, name]) => name)).toEqual([
-    ...['serve', 'intake', 'undo', 'ask', 'find', 'cite', 'draw', 'export', 'transfer', 'backup', 'restore', 'check'],
+    ...['serve', 'intake', 'record', 'undo', 'ask', 'find', 'cite', 'draw'],
+    ...['export', 'transfer', 'backup', 'restore', 'check'],
   ]);
 });
 
 test.each([
   'serve',
   'intake',
+  'record',
   'undo',
   'ask',
   'find',

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
+import { actNames, acts } from '../../src/domain/acts/acts.ts';
 import { data } from '../api/ask.ts';
 import { demoApi } from '../api/demo-api.ts';
 import { demoFiles, demoFolder } from '../support/demo-store.ts';
@@ -11,10 +12,11 @@ const readme = readFileSync(resolve(import.meta.dirname, '../../README.md'), 'ut
 const page = readFileSync(join(demoFolder, 'README.md'), 'utf8');
 const store = ['--store', temporaryStore()];
 
-/** Arguments of the commands of a page that ask the demo world. */
+/** Arguments of the commands of a page that are given to the demo world, as a shell reads them. */
 function commandsOf(text: string): readonly (readonly string[])[] {
-  return [...text.matchAll(/platestemma -- (.*) --store \.store\/demo\.store$/gm)].map(([, args = '']) =>
-    args.split(' '),
+  const lines = text.replaceAll(/\\\n\s*/g, '');
+  return [...lines.matchAll(/platestemma -- (.*) --store \.store\/demo\.store$/gm)].map(([, args = '']) =>
+    [...args.matchAll(/"([^"]*)"|\S+/g)].map(([word, quoted]) => quoted ?? word),
   );
 }
 
@@ -69,6 +71,24 @@ test('what the README writes is written, and what it contradicts is told', async
       },
     ],
   });
+});
+
+test('the acts in the README can be done, one after the other, and undone', async () => {
+  const store = ['--store', temporaryStore()];
+  await runCli(['intake', 'graph', ...demoFiles, ...store]);
+  const before = (await runCli(['export', ...store])).out;
+  const [, section = ''] = /<!-- acts -->([\s\S]*)<!-- \/acts -->/.exec(readme) ?? [];
+  const commands = commandsOf(section);
+  expect(commands.map(([, act]) => act)).toEqual(actNames.map(name => acts[name].command));
+  const numbers: string[] = [];
+  for (const args of commands) {
+    const { code, out, err } = await runCli([...args, ...store]);
+    expect([code, err, out]).toEqual([0, '', expect.stringMatching(/^Recorded as change set \d+: /)]);
+    numbers.push(/\d+/.exec(out)![0]);
+  }
+  expect((await runCli(['export', ...store])).out).not.toBe(before);
+  for (const number of numbers.reverse()) expect((await runCli(['undo', number, ...store])).code).toBe(0);
+  expect((await runCli(['export', ...store])).out).toBe(before);
 });
 
 test.each([

@@ -6,9 +6,9 @@ import { tableFields } from '../../domain/tables/table-fields.ts';
 import { PlatestemmaError, type SourcePlace } from '../../errors.ts';
 import type { Refusal } from '../intention.ts';
 import { type CellRow, cellRows } from '../table/delimited-rows.ts';
+import { findHeader } from '../table/found-header.ts';
 import { SeenKeys } from '../table/seen-keys.ts';
 import { textLines } from '../table/table-text.ts';
-import { readHeader } from './table-header.ts';
 
 /** A table of one kind, as `export --format table` writes it and a spreadsheet may have left it. */
 export interface KindTable {
@@ -40,7 +40,7 @@ export async function openKindTable(
   file: string,
 ): Promise<KindTable | undefined> {
   const lines = textLines(input, undefined, true)[Symbol.asyncIterator]();
-  const header = await readHeader(lines);
+  const header = await findHeader(lines, name => kindOfIdColumn(name) !== undefined);
   const kind = header?.cells.map(kindOfIdColumn).find(found => found !== undefined);
   if (header === undefined || kind === undefined) return undefined;
   const columns = columnsOf(header.cells, kind, file);

@@ -1,6 +1,5 @@
-import { kindOfIdColumn } from '../../domain/tables/table-columns.ts';
-import { splitCells } from '../table/split-cells.ts';
-import type { TextLine } from '../table/table-text.ts';
+import { splitCells } from './split-cells.ts';
+import type { TextLine } from './table-text.ts';
 
 export interface HeaderRow {
   readonly delimiter: string;
@@ -13,26 +12,25 @@ const mostLines = 100;
 /** What separates values, by the habit of the language in which a spreadsheet runs. */
 const delimiters = [',', ';', '\t'];
 
-/** Reads the row that names columns from the beginning of a table; undefined if none of them is that of our ids. */
-export async function readHeader(lines: AsyncIterator<TextLine>): Promise<HeaderRow | undefined> {
+/** Reads the row that names columns from the beginning of a table; undefined if none of them is one that is looked for. */
+export async function findHeader(
+  lines: AsyncIterator<TextLine>,
+  isColumn: (name: string) => boolean,
+): Promise<HeaderRow | undefined> {
   const texts: string[] = [];
   while (texts.length < mostLines) {
     const { value: line } = await lines.next();
     if (line === undefined || line.fault !== undefined) return undefined;
     texts.push(line.text);
-    const found = split(texts.join('\n'));
+    const found = split(texts.join('\n'), isColumn);
     if (found !== 'open') return found;
   }
   return undefined;
 }
 
-function split(text: string): HeaderRow | 'open' | undefined {
+function split(text: string, isColumn: (name: string) => boolean): HeaderRow | 'open' | undefined {
   const read = delimiters.map(delimiter => ({ delimiter, cells: splitCells(text, { delimiter, quote: '"' }) }));
-  const found = read.find(({ cells }) => Array.isArray(cells) && cells.some(isIdColumn));
+  const found = read.find(({ cells }) => Array.isArray(cells) && cells.some(isColumn));
   if (found !== undefined) return found as HeaderRow;
   return read.some(({ cells }) => cells === 'open') ? 'open' : undefined;
-}
-
-function isIdColumn(name: string): boolean {
-  return kindOfIdColumn(name) !== undefined;
 }

@@ -8,11 +8,27 @@ const file = temporaryStore();
 const store = ['--store', file];
 const dish = ['ask', 'lineage', 'motif-dish-net-menders', '--towards', 'sources'];
 
+/** Questions whose answers the last change makes others. */
+const asked: readonly (readonly string[])[] = [
+  ['ask', 'reach', '--piece', 'piece-shore-dish', '--tallies', '--first', '50'],
+  ['ask', 'lineage', 'plate-shore-4-net-menders'],
+  ['ask', 'descent', 'work-shore-pleasures'],
+  ['ask', 'history', 'dating-shore-london-1764'],
+  ['find', '--dates', '1764'],
+  ['cite', 'edition-shore-london-1764', '--format', 'csl'],
+];
+const atTheTime = new Map<readonly string[], string>();
+
 beforeAll(async () => {
   expect(await runCli(['intake', 'graph', ...demoFiles, ...store])).toMatchObject({ code: 0, err: '' });
+  for (const args of asked) atTheTime.set(args, await said(...args));
   const plate = { id: 'plate-of-mine', kind: 'Plate', caption: 'A shore of my own' };
+  const dating = {
+    ...{ id: 'dating-shore-london-1764', kind: 'Dating', of: 'edition-shore-london-1764', event: 'PUBLISHED' },
+    ...{ date: '1799', basis: 'IMPRINT' },
+  };
   const more = `${file}-more.jsonl`;
-  writeFileSync(more, `${JSON.stringify(plate)}\n`);
+  writeFileSync(more, `${JSON.stringify(plate)}\n${JSON.stringify(dating)}\n`);
   expect(await runCli(['intake', 'graph', more, ...store])).toMatchObject({ code: 0, err: '' });
 });
 
@@ -81,6 +97,15 @@ describe('what is taken otherwise stands at the top of the answer', () => {
     }
     const history = await said('ask', 'history', 'piece-shore-dish', '--as-of', '5');
     expect(history).toMatch(/^As of change set 5, made \S+\.\n\n3 {2}/);
+  });
+
+  test.each(asked)('%s %s … as of then is what was answered then', async (...args) => {
+    const given = asked.find(each => each.join() === args.join())!;
+    const told = args[0] === 'cite' ? '' : 'As of change set 5, made 2026-01-01T00:00:10.000Z.\n';
+    const [out, now] = [await said(...args, '--as-of', '5'), await said(...args)];
+    expect(out.startsWith(told)).toBe(true);
+    expect(told === '' ? out : out.slice(out.indexOf('\n\n') + 2)).toBe(atTheTime.get(given));
+    expect(now).not.toBe(atTheTime.get(given));
   });
 
   test('beside what goes into a file', async () => {

@@ -1,5 +1,3 @@
-import type { Conventions } from '../domain/conventions/conventions.ts';
-import { slackOf } from '../domain/conventions/slack-of.ts';
 import { defaultBasis } from '../domain/model/counted.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, RecordOf } from '../domain/model/row.ts';
@@ -23,16 +21,14 @@ export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
 /** A change that is being written while the next is worked out: the store may have its rows, or not yet. */
 export interface Underway {
   readonly works: ReadonlyMap<string, RecordOf<'Work'>>;
-  readonly hasConventions: boolean;
   readonly written: Promise<unknown>;
 }
 
-export const nothingUnderway: Underway = { works: new Map(), hasConventions: false, written: Promise.resolve() };
+export const nothingUnderway: Underway = { works: new Map(), written: Promise.resolve() };
 
 export function underwayOf(rows: readonly AnyRow[], written: Promise<unknown>): Underway {
   return {
     works: new Map(rows.flatMap(row => (row.kind === 'Work' ? [[row.id, row]] : []))),
-    hasConventions: rows.some(row => row.kind === 'Convention'),
     written,
   };
 }
@@ -59,9 +55,8 @@ export async function windowsAgain(
   for (;;) {
     const last = await store.lastChangeSet();
     const rows = (await store.rows(ids)).flatMap(row => (row?.kind === 'Edition' ? [row] : []));
-    const conventions = await conventionsInForce(store);
     const change = { rows, added: new Set<string>(), removed: new Set<string>() };
-    const windows = await touchedWindows(store, change, conventions, nothingUnderway);
+    const windows = await touchedWindows(store, change, nothingUnderway);
     const receipt = await store.write({ changeSet, put: [], windows });
     if (receipt.changeSet === last) return;
   }
@@ -75,26 +70,29 @@ export async function prepareChanges(
 ): Promise<WriteBatch> {
   const { rows, added, mayReturn, seen, ...batch } = proposed;
   const removed = new Set(batch.remove?.map(({ id }) => id));
-  if (rows.some(row => !added.has(row.id)) || removed.size > 0 || underway.hasConventions) await underway.written;
-  const conventions = await conventionsInForce(store, rows);
+  if (rows.some(row => !added.has(row.id)) || removed.size > 0) await underway.written;
+  if (rows.some(({ kind }) => kind === 'Convention')) {
+    await underway.written;
+    await conventionsInForce(store, rows);
+  }
   return {
     ...batch,
     put: rows.map(row => {
-      const put = putRow(row, conventions, mayReturn !== true && added.has(row.id));
+      const put = putRow(row, mayReturn !== true && added.has(row.id));
       const version = seen?.get(row.id);
       return version === undefined ? put : { ...put, seen: version };
     }),
-    windows: await touchedWindows(store, { rows, added, removed }, conventions, underway),
+    windows: await touchedWindows(store, { rows, added, removed }, underway),
   };
 }
 
 /** A row with what it is ordered and found by. */
-export function putRow(row: AnyRow, conventions: Conventions, isNew: boolean): PutRow {
+export function putRow(row: AnyRow, isNew: boolean): PutRow {
   if (isRecordKind(row.kind)) {
     const { sort, tokens } = findable(row as AnyRecord);
     return { row, isNew, sort, tokens };
   }
-  const days = row.kind === 'Dating' ? datedDays(row, slackOf(conventions)) : undefined;
+  const days = row.kind === 'Dating' ? datedDays(row) : undefined;
   return days === undefined ? { row, isNew } : { row, isNew, days };
 }
 
@@ -107,7 +105,6 @@ interface Changed {
 async function touchedWindows(
   store: GraphStore,
   change: Changed,
-  conventions: Conventions,
   underway: Underway,
 ): Promise<readonly EditionWindow[]> {
   const changed = new Map(change.rows.map(row => [row.id, row]));
@@ -117,9 +114,7 @@ async function touchedWindows(
     claimsOfEditions(store, editions, changed, change),
     worksOfEditions(store, editions, changed, underway),
   ]);
-  return editions.map((edition, i) =>
-    editionWindow(edition, works.get(edition.work), claims[i]!, conventions, defaultBasis),
-  );
+  return editions.map((edition, i) => editionWindow(edition, works.get(edition.work), claims[i]!, defaultBasis));
 }
 
 /**

@@ -4,7 +4,6 @@ import { foldVersion } from '../domain/text/fold.ts';
 import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { GraphStore, StoreFacts, WriteBatch } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
-import { conventionsInForce } from './conventions-in-force.ts';
 import { checksum } from './export-graph.ts';
 import type { World } from './ports.ts';
 import { WindowCounts } from './window-counts.ts';
@@ -36,7 +35,6 @@ export async function checkStore(
   options: { readonly rebuild: boolean },
 ): Promise<StoreCheck> {
   const faults: StoreFault[] = [];
-  const conventions = await conventionsInForce(store);
   const { foldVersion: foldedBy } = await store.facts();
   const isOld = foldedBy !== foldVersion;
   const counts = new WindowCounts();
@@ -45,7 +43,7 @@ export async function checkStore(
     const rows = await store.scan(after, stretch);
     const found = [
       ...(await danglingNames(store, rows)),
-      ...(await wrongDerived(store, rows, conventions, options.rebuild, counts)),
+      ...(await wrongDerived(store, rows, options.rebuild, counts)),
     ];
     faults.push(...found);
     if (options.rebuild) {

@@ -11,12 +11,17 @@ export interface AccessOf {
   /** Id of the place where. */
   readonly at?: string;
   readonly when: DayRange;
+  /** As it is written. */
+  readonly date?: string;
 }
 
-/** Accesses that count. Subscriptions and announcements do not say that it came. */
+/**
+ * Accesses that count. Subscriptions and announcements do not say that it came.
+ * @param slack undefined: dates are read as they are written
+ */
 export function countedAccesses(
   claims: readonly AnyClaim[],
-  slack: SlackConvention,
+  slack: SlackConvention | undefined,
   basis: Basis,
 ): readonly AccessOf[] {
   return claims.flatMap(claim => {
@@ -24,7 +29,15 @@ export function countedAccesses(
     if (claim.manner === 'SUBSCRIBED' || claim.manner === 'ANNOUNCED') return [];
     const { lo, hi }: DayRange = claim.when === undefined ? {} : edtfBounds(claim.when, slack);
     const at = placeOf(claim);
-    return [{ claim: claim.id, who: claim.who, ...(at === undefined ? {} : { at }), when: { lo, hi } }];
+    return [
+      {
+        claim: claim.id,
+        who: claim.who,
+        ...(at === undefined ? {} : { at }),
+        when: { lo, hi },
+        ...(claim.when === undefined ? {} : { date: claim.when }),
+      },
+    ];
   });
 }
 

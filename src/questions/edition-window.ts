@@ -1,10 +1,8 @@
-import type { Conventions } from '../domain/conventions/conventions.ts';
-import { slackOf } from '../domain/conventions/slack-of.ts';
 import type { Basis } from '../domain/model/counted.ts';
 import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
-import { publishedWindow } from '../domain/reach/published-window.ts';
-import type { EditionTraits, EditionWindow, Via } from '../store/graph-store.ts';
-import { countedAccesses } from './edition-accesses.ts';
+import { type DatingAsWritten, imprintClass, plainWindow } from '../domain/reach/plain-window.ts';
+import type { EditionTraits, EditionWindow, Via, WindowKey } from '../store/graph-store.ts';
+import { type AccessOf, countedAccesses } from './edition-accesses.ts';
 import { countedDatings } from './edition-datings.ts';
 import { outletsOf, profileOf } from './edition-outlets.ts';
 import { windowDetail } from './window-detail.ts';
@@ -18,32 +16,41 @@ export const windowLinks: readonly Via[] = [
 
 /**
  * The window of an edition: where it was brought out and when, as recorded. Where its first and last day do not say all
- * that a verdict rests on, it has a detail that does, and the outermost of its days, to be ordered by. With it goes what
- * filters ask.
+ * that a verdict rests on, it has a detail that does. With it goes what filters ask. It rests on no convention: it is the same
+ * whichever are in force.
  */
 export function editionWindow(
   edition: RecordOf<'Edition'>,
   work: RecordOf<'Work'> | undefined,
   claims: readonly AnyClaim[],
-  conventions: Conventions,
   basis: Basis,
 ): EditionWindow {
-  const slack = slackOf(conventions);
-  const datings = countedDatings(claims, 'PUBLISHED', slack, basis);
-  const accesses = countedAccesses(claims, slack, basis);
-  const { recorded, class: dateClass, regular } = publishedWindow(datings, work?.form === 'ANNUAL', conventions);
-  const hasMore = !regular || accesses.length > 0 || datings.some(dating => dating.group !== undefined);
-  const first = recorded.some(range => range.lo === undefined) ? undefined : recorded[0]?.lo;
-  const last = recorded.some(range => range.hi === undefined) ? undefined : recorded.at(-1)?.hi;
+  const datings = countedDatings(claims, 'PUBLISHED', undefined, basis);
+  const accesses = countedAccesses(claims, undefined, basis);
   return {
     edition: edition.id,
     profile: profileOf(outletsOf(claims, basis)),
-    dateClass,
-    ...(hasMore ? { detail: windowDetail(datings, accesses) } : {}),
-    ...(first === undefined ? {} : { first }),
-    ...(last === undefined ? {} : { last }),
+    ...daysOf(datings, accesses, work?.form === 'ANNUAL'),
     ...traitsOf(edition, work),
   };
+}
+
+function daysOf(
+  datings: readonly DatingAsWritten[],
+  accesses: readonly AccessOf[],
+  annual: boolean,
+): Omit<WindowKey, 'profile'> {
+  const plain = accesses.length > 0 ? undefined : plainWindow(datings, annual);
+  if (plain !== undefined) {
+    const { lo, hi } = plain.days;
+    return {
+      dateClass: plain.class,
+      ...(lo === undefined ? {} : { first: lo }),
+      ...(hi === undefined ? {} : { last: hi }),
+    };
+  }
+  const isOfImprint = datings.some(({ basis }) => basis === 'IMPRINT');
+  return { dateClass: isOfImprint ? imprintClass(annual) : 'OTHER', detail: windowDetail(datings, accesses) };
 }
 
 function traitsOf({ languages, illustrated }: RecordOf<'Edition'>, work: RecordOf<'Work'> | undefined): EditionTraits {

@@ -1,5 +1,5 @@
 import { reachVerdicts } from '../domain/reach/verdict.ts';
-import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
+import type { EditionFilter, GraphStore, WindowColumns } from '../store/graph-store.ts';
 import { compareKeys, NearestWindows, type NearWindow, type OrderKeys } from './nearest-windows.ts';
 import { offerByRoom, openRoom } from './offer-by-room.ts';
 import type { Page } from './page.ts';
@@ -31,11 +31,17 @@ export async function pageOfBuckets(
   const start = after === undefined ? undefined : keysOfPosition(after as BucketPosition);
   const nearest = new NearestWindows(start, first + 1);
   for (const each of judged) offer(each, order, nearest);
-  const named = new Map(judged.flatMap(({ groups }) => groups.columns.map(columns => [columns, groups])));
+  const known = new Map(
+    judged.flatMap(({ groups, dated }) => dated.map(columns => [columns as WindowColumns, { groups, ...columns }])),
+  );
+  const windowOf = ({ columns, at }: NearWindow) => {
+    const { groups, stored } = known.get(columns)!;
+    return windowOfColumns(groups, stored, at);
+  };
   const buckets = bucketsOf(nearest.windows());
   const goesOn = start !== undefined && buckets[0] !== undefined && compareKeys(buckets[0].keys, start) === 0;
   const found = await store.editionsInWindows(
-    buckets.map(({ windows }) => windows.map(({ columns, at }) => windowOfColumns(named.get(columns)!, columns, at))),
+    buckets.map(({ windows }) => windows.map(windowOf)),
     filter,
     goesOn ? after?.id : undefined,
     first + 1,
@@ -64,12 +70,12 @@ function bucketsOf(windows: readonly NearWindow[]): readonly Bucket[] {
 }
 
 /** Offers all windows in the order of their columns. */
-function offer({ groups, columns }: JudgedWindows, order: BucketOrder, nearest: NearestWindows): void {
+function offer({ dated, columns }: JudgedWindows, order: BucketOrder, nearest: NearestWindows): void {
   if (order === 'ROOM' && columns !== undefined) {
     for (const each of columns) offerByRoom(each, nearest);
     return;
   }
-  for (const each of groups.columns) {
+  for (const each of dated) {
     for (let at = 0; at < each.count.length; at++) {
       if (order === 'DATE') nearest.offer(each.first[at]!, each.last[at]!, each, at);
       else nearest.offer(contradicted, openRoom, each, at);

@@ -40,9 +40,7 @@ function byPlace(judged: readonly JudgedWindows[]): Required<ReachCounts>['byPla
 
 function byDecade(judged: readonly JudgedWindows[]): Required<ReachCounts>['byDecade'] {
   const tallies = new Map<number | undefined, Tally>();
-  const each = judged.flatMap(({ groups, columns }) =>
-    groups.columns.map((windows, i) => [windows, columns?.[i]] as const),
-  );
+  const each = judged.flatMap(({ dated, columns }) => dated.map((windows, i) => [windows, columns?.[i]] as const));
   for (const [windows, known] of each) {
     const verdicts = known?.all() ?? new Uint8Array(windows.count.length).fill(contradicted);
     const { decades, places } = windowDecades(windows);

@@ -2,6 +2,8 @@ import type { Conventions } from '../domain/conventions/conventions.ts';
 import { reachVerdicts } from '../domain/reach/verdict.ts';
 import type { GraphStore, WindowColumns, WindowGroups } from '../store/graph-store.ts';
 import type { Breath } from './breath.ts';
+import type { DatedColumns } from './dated-columns.ts';
+import { detailWindows } from './detail-windows.ts';
 import type { TargetFound } from './reach-target.ts';
 import { windowPlaces } from './window-places.ts';
 import { firstAfter } from './window-runs.ts';
@@ -10,6 +12,8 @@ import { type ColumnVerdicts, windowVerdicts } from './window-verdicts.ts';
 /** Windows of editions with what decides on them. */
 export interface JudgedWindows {
   readonly groups: WindowGroups;
+  /** The columns of the groups, by the conventions in force. */
+  readonly dated: readonly DatedColumns[];
   /** Of the columns, in their order; undefined where all that is asked about is contradictory. */
   readonly columns: readonly ColumnVerdicts[] | undefined;
   /** Editions of each verdict, in the order of `reachVerdicts`. */
@@ -41,7 +45,9 @@ async function judgeWindows(
   breath: Breath,
 ): Promise<JudgedWindows> {
   const named = await windowPlaces(store, groups);
-  const columns = await windowVerdicts(groups, found, named, conventions, breath);
+  const windows = detailWindows(groups, named, conventions);
+  const dated = groups.columns.map(windows.dated);
+  const columns = await windowVerdicts(groups, dated, found, named, conventions, breath);
   const ofProfiles = new Float64Array(groups.profiles.length * reachVerdicts.length);
   if (columns === undefined) for (const each of groups.columns) countContradicted(each, ofProfiles);
   for (const each of columns ?? []) {
@@ -53,7 +59,7 @@ async function judgeWindows(
   ofProfiles.forEach((count, i) => {
     counts[i % counts.length]! += count;
   });
-  return { groups, columns, counts, ofProfiles };
+  return { groups, dated, columns, counts, ofProfiles };
 }
 
 const inEvery = reachVerdicts.indexOf('IN_EVERY_CASE');

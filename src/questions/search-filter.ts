@@ -20,7 +20,7 @@ export async function searchFilter(
   if (subject !== undefined) checkNotation(subject);
   return {
     ...(kinds === undefined || kinds.length === 0 ? {} : { kinds }),
-    ...(dates === undefined ? {} : { days: daysOf(dates, conventions) }),
+    ...(dates === undefined ? {} : { days: daysOf(dates, conventions), slack: slackOf(conventions) }),
     ...(place === undefined ? {} : { place }),
     ...(subject === undefined ? {} : { subject }),
   };

@@ -1,11 +1,16 @@
 import { formatDay } from '../domain/dates/calendar.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
-import type { EditionWindow, WindowKey } from '../store/graph-store.ts';
+import type { DatedDays, EditionWindow, WindowKey } from '../store/graph-store.ts';
 
 /** Days in figures, with open ends. */
 export function rangeText({ lo, hi }: DayRange): string {
   const day = (number: number | undefined): string => (number === undefined ? 'open' : formatDay(number));
   return `${day(lo)} to ${day(hi)}`;
+}
+
+/** Days by which a record is found, or the date that they are read from when it is asked. */
+export function daysText(days: DatedDays): string {
+  return typeof days === 'string' ? `of ${days}` : rangeText(days);
 }
 
 /** A window in words, equal for equal windows alone. */

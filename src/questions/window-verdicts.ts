@@ -8,6 +8,7 @@ import { routeMapOf } from '../domain/reach/route-map.ts';
 import { type ReachVerdict, reachVerdicts } from '../domain/reach/verdict.ts';
 import type { WindowColumns, WindowGroups } from '../store/graph-store.ts';
 import type { Breath } from './breath.ts';
+import type { DatedColumns } from './dated-columns.ts';
 import { detailWindows } from './detail-windows.ts';
 import { profileCuts } from './profile-cuts.ts';
 import type { TargetFound } from './reach-target.ts';
@@ -18,7 +19,7 @@ import { makeRuns, type WindowRuns } from './window-runs.ts';
 
 /** What decides on the windows of some columns for a question. Verdicts are places in `reachVerdicts`. */
 export interface ColumnVerdicts {
-  readonly columns: WindowColumns;
+  readonly columns: DatedColumns;
   /** Windows that keys decide; their cut days are in `every` and `some` by key. */
   readonly runs: WindowRuns;
   readonly every: Float64Array;
@@ -42,9 +43,11 @@ const open = Number.POSITIVE_INFINITY;
  * Verdicts by cut days, which are worked once for each profile and span of eras. Windows that have a detail are judged
  * one by one, equal ones once, where their first and last day do not decide. Undefined where the dates of whom or what
  * is asked about contradict each other.
+ * @param dated the columns of the groups, by the conventions
  */
 export async function windowVerdicts(
   groups: WindowGroups,
+  dated: readonly DatedColumns[],
   found: TargetFound,
   named: WindowPlaces,
   conventions: Conventions,
@@ -57,8 +60,8 @@ export async function windowVerdicts(
   const ahead = Int32Array.from(publishedClasses, kind => (kind === 'OTHER' ? 0 : conventions.get(aheadKey(kind))));
   // For as long as what a detail says and how far ahead of it a book was for sale are the same.
   const known = runsKnown(detailWindows(groups, named, conventions));
-  const prepared: { columns: WindowColumns; keyed: Int32Array; runs: WindowRuns }[] = [];
-  for (const columns of groups.columns) {
+  const prepared: { columns: DatedColumns; keyed: Int32Array; runs: WindowRuns }[] = [];
+  for (const columns of dated) {
     const keyed = keys.of(columns);
     const startOf = (at: number) => columns.first[at]! - ahead[columns.dateClass[at]!]!;
     const isApart = (at: number) => keyed.keys[at]! < 0 || singles.has(columns, at);

@@ -1,4 +1,3 @@
-import type { Conventions } from '../domain/conventions/conventions.ts';
 import { defaultBasis } from '../domain/model/counted.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRow, RecordOf, Stamped } from '../domain/model/row.ts';
@@ -7,7 +6,7 @@ import { putRow } from './apply-changes.ts';
 import type { StoreFault } from './check-store.ts';
 import { editionWindow, windowLinks } from './edition-window.ts';
 import type { WindowCounts } from './window-counts.ts';
-import { editionWindowText, rangeText } from './window-text.ts';
+import { daysText, editionWindowText } from './window-text.ts';
 
 /**
  * Orders of records, days of datings and windows of editions that do not follow from what the store says now.
@@ -16,15 +15,14 @@ import { editionWindowText, rangeText } from './window-text.ts';
 export async function wrongDerived(
   store: GraphStore,
   rows: readonly Stamped<AnyRow>[],
-  conventions: Conventions,
   rebuild: boolean,
   counts: WindowCounts,
 ): Promise<readonly StoreFault[]> {
-  const windows = await windowsBeside(store, rows, conventions);
+  const windows = await windowsBeside(store, rows);
   for (const { stored, expected } of windows) counts.add(rebuild ? expected : stored);
   return [
-    ...(await wrongOrders(store, rows, conventions)),
-    ...(await wrongDays(store, rows, conventions)),
+    ...(await wrongOrders(store, rows)),
+    ...(await wrongDays(store, rows)),
     ...windows.flatMap(({ stored, expected }) => {
       const found = stored === undefined ? '(none)' : editionWindowText(stored);
       const right = editionWindowText(expected);
@@ -34,35 +32,27 @@ export async function wrongDerived(
   ];
 }
 
-async function wrongOrders(
-  store: GraphStore,
-  rows: readonly Stamped<AnyRow>[],
-  conventions: Conventions,
-): Promise<readonly StoreFault[]> {
+async function wrongOrders(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
   const records = rows.filter(row => isRecordKind(row.kind));
   const sorts = await store.sortKeysOf(records.map(row => row.id));
   return records.flatMap((row, i) => {
-    const { sort } = putRow(row, conventions, false);
+    const { sort } = putRow(row, false);
     if (sorts[i] === sort) return [];
     return [{ id: row.id, message: `is ordered by "${sorts[i] ?? ''}", expected "${sort ?? ''}"` }];
   });
 }
 
-async function wrongDays(
-  store: GraphStore,
-  rows: readonly Stamped<AnyRow>[],
-  conventions: Conventions,
-): Promise<readonly StoreFault[]> {
+async function wrongDays(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
   const datings = rows.filter(row => row.kind === 'Dating');
   const days = await store.datedDaysOf(datings.map(row => row.id));
   return datings.flatMap((row, i) => {
-    const { days: expected } = putRow(row, conventions, false);
-    const [found, right] = [days[i], expected].map(each => (each === undefined ? '(none)' : rangeText(each)));
+    const { days: expected } = putRow(row, false);
+    const [found, right] = [days[i], expected].map(each => (each === undefined ? '(none)' : daysText(each)));
     return found === right ? [] : [{ id: row.id, message: `is found by days ${found}, expected ${right}` }];
   });
 }
 
-async function windowsBeside(store: GraphStore, rows: readonly Stamped<AnyRow>[], conventions: Conventions) {
+async function windowsBeside(store: GraphStore, rows: readonly Stamped<AnyRow>[]) {
   const editions = rows.filter(row => row.kind === 'Edition') as unknown as readonly RecordOf<'Edition'>[];
   const ids = editions.map(edition => edition.id);
   const [stored, claims, works] = await Promise.all([
@@ -72,7 +62,7 @@ async function windowsBeside(store: GraphStore, rows: readonly Stamped<AnyRow>[]
   ]);
   return editions.map((edition, i) => {
     const work = works[i] as RecordOf<'Work'> | undefined;
-    const expected = editionWindow(edition, work, claims[i] as readonly AnyClaim[], conventions, defaultBasis);
+    const expected = editionWindow(edition, work, claims[i] as readonly AnyClaim[], defaultBasis);
     return { stored: stored[i], expected };
   });
 }

@@ -1,4 +1,5 @@
 import type { DayRange } from '../domain/dates/day-bounds.ts';
+import type { SlackConvention } from '../domain/dates/slack.ts';
 import type { WalkStep } from '../domain/descent/walk-steps.ts';
 import type { Basis } from '../domain/model/counted.ts';
 import type {
@@ -140,7 +141,7 @@ export interface GraphStore {
   sortKeysOf(ids: readonly string[]): Promise<readonly (string | undefined)[]>;
 
   /** Days that each dating is found by as stored, for `check`; undefined for one without, and for other ids. */
-  datedDaysOf(ids: readonly string[]): Promise<readonly (DayRange | undefined)[]>;
+  datedDaysOf(ids: readonly string[]): Promise<readonly (DatedDays | undefined)[]>;
 
   /** Links of an intake that wait for a record that has not come yet, by (source, key) of the record awaited. */
   awaited(origins: readonly Origin[]): Promise<readonly (readonly AwaitedLink[])[]>;
@@ -290,6 +291,8 @@ export interface SearchFilter {
   readonly kinds?: readonly RecordKindName[];
   /** A dating of the record, of whatever event, has days among these. */
   readonly days?: DayRange;
+  /** By which approximate dates are read for it; absent: as they are written. */
+  readonly slack?: SlackConvention;
   /**
    * Id of a Place. The record is this place or one within it, at any remove; an edition with such a place in an imprint; was
    * made at one; is an agent or workshop that stayed at one; is attributed to such a workshop; or is a motif of a piece
@@ -328,10 +331,10 @@ export interface SearchFound {
 }
 
 /**
- * What reach needs of an edition, derived from its claims under the default basis. `profile` names its outlets (see
- * questions/edition-outlets.ts); `first` and `last` are the outermost recorded days of publication, absent = open. Where
- * they do not say all (dates of several parts, alternatives, contradictions, access), `detail` says it (see
- * questions/window-detail.ts).
+ * What reach needs of an edition, derived from its claims under the default basis, and resting on no convention. `profile`
+ * names its outlets (see questions/edition-outlets.ts); `first` and `last` are the outermost recorded days of publication,
+ * absent = open. Where they do not say all (approximate dates, dates of several parts, alternatives, contradictions, access),
+ * `detail` says it in their place (see questions/window-detail.ts).
  */
 export interface WindowKey {
   readonly profile: string;
@@ -444,9 +447,12 @@ export interface PutRow {
   /** Records: sort key of the label ('' if it has none) and tokens by which it is found. Claims: absent. */
   readonly sort?: string;
   readonly tokens?: readonly string[];
-  /** Datings: the days that the date allows; absent where it says none. */
-  readonly days?: DayRange;
+  /** Datings: what they are found by; absent where they say no days. */
+  readonly days?: DatedDays;
 }
+
+/** Days that a date allows; the date itself, EDTF, where they rest on how approximate dates are read, which is said when it is asked. */
+export type DatedDays = DayRange | string;
 
 export interface RemovedRow {
   readonly id: string;

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { defaultSlack } from '../../src/domain/dates/slack.ts';
 import { claimStepNames, type WalkStep } from '../../src/domain/descent/walk-steps.ts';
 import type { AnyRow, Origin } from '../../src/domain/model/row.ts';
 import { foldTokens, sortKey } from '../../src/domain/text/fold.ts';
@@ -89,7 +90,17 @@ const claimBase = fc.record(
 );
 const form = fc.constantFrom('BOOK', 'ANNUAL');
 const language = fc.constantFrom('de', 'fr');
-const date = fc.constantFrom('1790', '1790/..', '../1800', '1788/1792', '1800-02~', '1600');
+const date = fc.constantFrom(
+  '1790',
+  '1790/..',
+  '../1800',
+  '1788/1792',
+  '1800-02~',
+  '1782~',
+  '1795?',
+  '[..1788]',
+  '1600',
+);
 const iconclass = fc.constantFrom('2', '25F', '25F3', '25F36', '34B11');
 
 const row: fc.Arbitrary<AnyRow> = fc.oneof(
@@ -235,6 +246,11 @@ const searchFilter: fc.Arbitrary<SearchFilter> = fc.record(
   {
     kinds: fc.subarray(['Work', 'Edition', 'Plate', 'Place', 'Feature'] as const),
     days: fc.record({ lo: fc.constantFrom(-65743, -62000), hi: fc.constantFrom(-65379, -61000) }, { requiredKeys: [] }),
+    slack: fc.constantFrom(
+      defaultSlack,
+      { ...defaultSlack, year: 9, uncertainFactor: 1 },
+      { ...defaultSlack, openSetBound: 1 },
+    ),
     place: name.map(n => `place-of-${n}`),
     subject: iconclass,
   },

@@ -1,6 +1,5 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { defaultConventions } from '../../src/domain/conventions/conventions.ts';
 import { defaultBasis } from '../../src/domain/model/counted.ts';
 import type { AnyClaim, AnyRow, RecordOf } from '../../src/domain/model/row.ts';
 import { putRow } from '../../src/questions/apply-changes.ts';
@@ -45,7 +44,7 @@ export async function largeStore(editions: number): Promise<string> {
 async function put(store: GraphStore, rows: readonly AnyRow[], windows: readonly EditionWindow[]): Promise<void> {
   await store.write({
     changeSet,
-    put: rows.map(row => putRow(row, defaultConventions, true)),
+    put: rows.map(row => putRow(row, true)),
     windows,
   });
 }
@@ -55,15 +54,7 @@ function windowsOf(rows: readonly AnyRow[], works: ReadonlyMap<string, RecordOf<
   const claims = Map.groupBy(rows, row => (row.kind === 'Imprint' ? row.edition : row.kind === 'Dating' ? row.of : ''));
   return rows.flatMap(row =>
     row.kind === 'Edition'
-      ? [
-          editionWindow(
-            row,
-            works.get(row.work),
-            (claims.get(row.id) ?? []) as AnyClaim[],
-            defaultConventions,
-            defaultBasis,
-          ),
-        ]
+      ? [editionWindow(row, works.get(row.work), (claims.get(row.id) ?? []) as AnyClaim[], defaultBasis)]
       : [],
   );
 }

@@ -2,7 +2,6 @@ import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { defaultSlack } from '../../src/domain/dates/slack.ts';
 import { makeId } from '../../src/domain/model/id.ts';
 import { isRecordKind, type KindName } from '../../src/domain/model/kinds.ts';
 import type { AnyRecord, AnyRow, Origin } from '../../src/domain/model/row.ts';
@@ -115,7 +114,7 @@ function batch(from: number): WriteBatch {
   for (let i = from; i < from + perBatch; i++) record(i, made);
   const put = made.rows.map((row): PutRow => {
     if (isRecordKind(row.kind)) return { row, isNew: true, ...findable(row as AnyRecord) };
-    const days = row.kind === 'Dating' ? datedDays(row, defaultSlack) : undefined;
+    const days = row.kind === 'Dating' ? datedDays(row) : undefined;
     return { row, isNew: true, ...(days === undefined ? {} : { days }) };
   });
   const changeSet = { moment: new Date().toISOString(), who: 'bench', why: 'bench' };

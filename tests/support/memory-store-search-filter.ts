@@ -1,6 +1,8 @@
 import type { DayRange } from '../../src/domain/dates/day-bounds.ts';
+import { edtfBounds } from '../../src/domain/dates/edtf.ts';
+import type { SlackConvention } from '../../src/domain/dates/slack.ts';
 import type { AnyClaim, AnyRecord, AnyRow } from '../../src/domain/model/row.ts';
-import type { SearchFilter } from '../../src/store/graph-store.ts';
+import type { DatedDays, SearchFilter } from '../../src/store/graph-store.ts';
 
 /** What a filter reads. */
 export interface FilteredGraph {
@@ -8,26 +10,32 @@ export interface FilteredGraph {
   readonly rows: readonly AnyRow[];
   /** Claims that count. */
   readonly claims: readonly AnyClaim[];
-  /** Days of datings that have some, by the id of the dating. */
-  readonly days: ReadonlyMap<string, DayRange>;
+  /** What datings are found by that say some days, by the id of the dating. */
+  readonly days: ReadonlyMap<string, DatedDays>;
 }
 
 /** Whether a record passes a filter, by looking through everything. */
 export function passesSearch(
-  { kinds = [], days, place, subject }: SearchFilter,
+  { kinds = [], days, slack, place, subject }: SearchFilter,
   record: AnyRecord,
   graph: FilteredGraph,
 ): boolean {
   if (kinds.length > 0 && !kinds.includes(record.kind)) return false;
-  if (days !== undefined && !isDatedWithin(record.id, days, graph)) return false;
+  if (days !== undefined && !isDatedWithin(record.id, days, slack, graph)) return false;
   if (place !== undefined && !isOfPlace(record, placesWithin(place, graph), graph)) return false;
   return subject === undefined || picturesOf(record, graph).some(id => isDepictedWith(id, subject, graph));
 }
 
-function isDatedWithin(id: string, asked: DayRange, { rows, days }: FilteredGraph): boolean {
+function isDatedWithin(
+  id: string,
+  asked: DayRange,
+  slack: SlackConvention | undefined,
+  { rows, days }: FilteredGraph,
+): boolean {
   return rows.some(row => {
-    const range = row.kind === 'Dating' && row.of === id ? days.get(row.id) : undefined;
-    return range !== undefined && meets(range, asked);
+    const found = row.kind === 'Dating' && row.of === id ? days.get(row.id) : undefined;
+    if (found === undefined) return false;
+    return meets(typeof found === 'string' ? edtfBounds(found, slack) : found, asked);
   });
 }
 

@@ -1,4 +1,3 @@
-import type { DayRange } from '../../src/domain/dates/day-bounds.ts';
 import { counts } from '../../src/domain/model/counted.ts';
 import { isRecordKind, type RecordKindName } from '../../src/domain/model/kinds.ts';
 import { linksOfKind } from '../../src/domain/model/links.ts';
@@ -30,7 +29,7 @@ class MemoryStore implements port.GraphStore {
   readonly #versions = new Map<string, Row[]>();
   /** What each record is ordered and found by now. */
   readonly #findable = new Map<string, { readonly sort: string; readonly tokens: readonly string[] }>();
-  readonly #days = new Map<string, DayRange>();
+  readonly #days = new Map<string, port.DatedDays>();
   #origins: (Origin & port.OriginFound)[] = [];
   readonly #windows = new Map<string, port.EditionWindow>();
   #awaited: port.AwaitedLink[] = [];
@@ -401,7 +400,9 @@ function countedClaims(rows: readonly AnyRow[]): readonly AnyClaim[] {
   return rows.filter((row): row is AnyClaim => !isRecordKind(row.kind) && counts(row as AnyClaim));
 }
 
-function daysInOrder({ lo, hi }: DayRange): DayRange {
+function daysInOrder(days: port.DatedDays): port.DatedDays {
+  if (typeof days === 'string') return days;
+  const { lo, hi } = days;
   return { ...(lo === undefined ? {} : { lo }), ...(hi === undefined ? {} : { hi }) };
 }
 

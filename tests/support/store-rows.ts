@@ -1,4 +1,3 @@
-import { defaultSlack } from '../../src/domain/dates/slack.ts';
 import { isRecordKind } from '../../src/domain/model/kinds.ts';
 import type { AnyRecord, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
 import { findable } from '../../src/domain/text/findable.ts';
@@ -191,6 +190,6 @@ export function batchOf(rows: readonly AnyRow[], more: Partial<WriteBatch> = {})
 
 function putOf(row: AnyRow): PutRow {
   if (isRecordKind(row.kind)) return { row, ...findable(row as AnyRecord) };
-  const days = row.kind === 'Dating' ? datedDays(row, defaultSlack) : undefined;
+  const days = row.kind === 'Dating' ? datedDays(row) : undefined;
   return days === undefined ? { row } : { row, days };
 }

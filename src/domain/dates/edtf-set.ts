@@ -71,8 +71,9 @@ function oneOf(members: readonly Member[], slack: SlackConvention | undefined): 
 
 /** The convention may close what the set leaves open; without it the side stays open. */
 function closeOpenSide(member: WideMember, slack: SlackConvention | undefined): readonly DayRange[] {
+  if (member.from !== undefined && member.to !== undefined) return member.parts;
   const bound = slack?.openSetBound;
-  if (bound === undefined || (member.from !== undefined && member.to !== undefined)) return member.parts;
+  if (bound === undefined) return member.parts;
   const amount = { months: 12 * bound, days: 0 };
   const [lo, hi] = [member.from?.lo, member.to?.hi];
   if (lo === undefined) return [{ lo: hi === undefined ? undefined : earlierBy(member.to?.lo ?? hi, amount), hi }];

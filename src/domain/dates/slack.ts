@@ -40,11 +40,17 @@ export interface SlackAmount {
 
 /** The slack of something marked `~`, `?` or `%` (both) at a scale. */
 export function slackAmount(scale: SlackScale, mark: '~' | '?' | '%', slack: SlackConvention): SlackAmount {
-  const factors = { '~': 1, '?': slack.uncertainFactor, '%': Math.max(1, slack.uncertainFactor) };
-  const count = Math.ceil(slack[scale] * factors[mark]);
+  const factor = factorOf(mark, slack);
+  // What widens nothing does not rest on the scale.
+  const count = factor === 0 ? 0 : Math.ceil(slack[scale] * factor);
   if (scale === 'day') return { months: 0, days: count };
   if (scale === 'month' || scale === 'season') return { months: count, days: 0 };
   return { months: 12 * count, days: 0 };
+}
+
+function factorOf(mark: '~' | '?' | '%', slack: SlackConvention): number {
+  if (mark === '~') return 1;
+  return mark === '?' ? slack.uncertainFactor : Math.max(1, slack.uncertainFactor);
 }
 
 /** The range moved outward on both sides by the largest of the amounts; open ends stay open. */

@@ -1,4 +1,3 @@
-import type { Conventions } from '../../domain/conventions/conventions.ts';
 import type { Basis } from '../../domain/model/counted.ts';
 import type { AnyClaim, RecordOf } from '../../domain/model/row.ts';
 import type { EditionWindow, GraphStore } from '../../store/graph-store.ts';
@@ -15,7 +14,6 @@ export interface EditionSeen {
 export async function editionsSeen(
   store: Pick<GraphStore, 'rows' | 'linked'>,
   editions: readonly RecordOf<'Edition'>[],
-  conventions: Conventions,
   basis: Basis,
 ): Promise<readonly EditionSeen[]> {
   const [found, rows] = await Promise.all([
@@ -28,6 +26,6 @@ export async function editionsSeen(
   const works = new Map(rows.flatMap(row => (row?.kind === 'Work' ? [[row.id, row]] : [])));
   return editions.map((edition, i) => {
     const claims = found[i] as readonly AnyClaim[];
-    return { edition, claims, window: editionWindow(edition, works.get(edition.work), claims, conventions, basis) };
+    return { edition, claims, window: editionWindow(edition, works.get(edition.work), claims, basis) };
   });
 }

@@ -113,7 +113,7 @@ async function otherwise(
   const { leftOut, claims } = await leftOutOf(base, without, conventions);
   const changed = await conventionsChanged(base, rows, without);
   const over = whatIfStore(base, { supposed: new SupposedRows(rows), leftOut, hidden: changed.hidden });
-  const isFew = isKept && isSameBasis(basis, defaultBasis) && leftOut.isByIds && !changed.ofDates;
+  const isFew = isKept && isSameBasis(basis, defaultBasis) && leftOut.isByIds;
   const windows = isFew
     ? touchedWindows(base, over, [...rows, ...claims], changed.any)
     : scannedWindows(over, basis, onScan);
@@ -127,8 +127,6 @@ async function otherwise(
 interface ConventionsChanged {
   readonly hidden: ReadonlySet<string>;
   readonly any: boolean;
-  /** Windows of editions rest on one of them. */
-  readonly ofDates: boolean;
 }
 
 /** What is supposed takes the place of what the graph has under the same key; what is left out is as the program has it. */
@@ -142,10 +140,5 @@ async function conventionsChanged(
   const leaves = ({ key, id }: RecordOf<'Convention'>) =>
     keys.includes(key) || rules.includes(key) || rules.includes(id);
   const hidden = stored.filter(leaves);
-  const changed = [...keys, ...hidden.map(({ key }) => key)];
-  return {
-    hidden: new Set(hidden.map(({ id }) => id)),
-    any: changed.length > 0,
-    ofDates: changed.some(key => key.startsWith('date.') || key.startsWith('imprintAhead')),
-  };
+  return { hidden: new Set(hidden.map(({ id }) => id)), any: keys.length + hidden.length > 0 };
 }

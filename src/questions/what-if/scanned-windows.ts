@@ -1,9 +1,7 @@
-import type { Conventions } from '../../domain/conventions/conventions.ts';
 import type { Basis } from '../../domain/model/counted.ts';
 import type { RecordOf } from '../../domain/model/row.ts';
 import type { EditionFilter, GraphStore } from '../../store/graph-store.ts';
 import { type Breath, breathing } from '../breath.ts';
-import { conventionsInForce } from '../conventions-in-force.ts';
 import { rowsOfKind } from '../rows-of-kind.ts';
 import { editionsThatPass } from './edition-filter.ts';
 import { editionsSeen } from './editions-seen.ts';
@@ -58,11 +56,10 @@ async function scan(
   basis: Basis,
   breath: Breath,
 ): Promise<readonly WindowSeen[]> {
-  const conventions: Conventions = await conventionsInForce(store);
   const all: WindowSeen[] = [];
   for await (const editions of editionsToSee(store, filter, breath)) {
     for (let from = 0; from < editions.length; from += atOnce) {
-      const seen = await editionsSeen(store, editions.slice(from, from + atOnce), conventions, basis);
+      const seen = await editionsSeen(store, editions.slice(from, from + atOnce), basis);
       for (const { edition, window } of await editionsThatPass(store, seen, filter, basis))
         all.push({ edition, window });
       if (breath.isDue()) await breath.take();

@@ -1,8 +1,6 @@
-import type { Conventions } from '../../domain/conventions/conventions.ts';
 import { defaultBasis } from '../../domain/model/counted.ts';
 import type { AnyRow } from '../../domain/model/row.ts';
 import type { EditionFilter, EditionWithWindow, GraphStore, Via } from '../../store/graph-store.ts';
-import { conventionsInForce } from '../conventions-in-force.ts';
 import { windowLinks } from '../edition-window.ts';
 import { editionsThatPass } from './edition-filter.ts';
 import { type EditionSeen, editionsSeen } from './editions-seen.ts';
@@ -85,7 +83,6 @@ async function findTouched(
   filter: EditionFilter,
 ): Promise<Touched> {
   const ids = [...(await touchedEditions([base, over], otherwise, filter))];
-  const [conventions, asIfKept] = await Promise.all([conventionsInForce(over), conventionsInForce(base)]);
   const kept = await base.windowsOf(ids);
   const windows = new Map(ids.map((id, i) => [id, kept[i]]));
   const asKept = (seen: EditionSeen): readonly EditionSeen[] => {
@@ -94,19 +91,15 @@ async function findTouched(
   };
   const pass = (store: GraphStore, seen: readonly EditionSeen[]) => editionsThatPass(store, seen, filter, defaultBasis);
   const [before, after] = await Promise.all([
-    seenIn(base, ids, asIfKept).then(seen => pass(base, seen.flatMap(asKept))),
-    seenIn(over, ids, conventions).then(seen => pass(over, seen)),
+    seenIn(base, ids).then(seen => pass(base, seen.flatMap(asKept))),
+    seenIn(over, ids).then(seen => pass(over, seen)),
   ]);
   return { ids: new Set(ids), before, after };
 }
 
-async function seenIn(
-  store: GraphStore,
-  ids: readonly string[],
-  conventions: Conventions,
-): Promise<readonly EditionSeen[]> {
+async function seenIn(store: GraphStore, ids: readonly string[]): Promise<readonly EditionSeen[]> {
   const editions = (await store.rows(ids)).filter(row => row?.kind === 'Edition');
-  return editionsSeen(store, editions, conventions, defaultBasis);
+  return editionsSeen(store, editions, defaultBasis);
 }
 
 /** What joins an edition with subjects, which filters ask for: its work, and plates. */

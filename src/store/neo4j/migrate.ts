@@ -6,7 +6,13 @@ import type { Connection } from './connection.ts';
 import { cypher } from './statements.ts';
 
 /** Numbers and names are those of the other engine. */
-const migrations = ['0001-graph.cypher', '0002-written.cypher', '0003-kinds.cypher', '0004-removed.cypher'] as const;
+const migrations = [
+  '0001-graph.cypher',
+  '0002-written.cypher',
+  '0003-kinds.cypher',
+  '0004-removed.cypher',
+  '0005-dates.cypher',
+] as const;
 
 /** Number of the newest migration. */
 const schemaNumber = migrations.length;
@@ -17,7 +23,7 @@ const zero = neo4j.int(0);
 export const emptyState = {
   changeSet: zero,
   number: zero,
-  texts: [zero, zero, zero],
+  texts: [zero, zero, zero, zero],
   tally: zero,
   tallies: [],
   tallyRows: [],

@@ -1,5 +1,4 @@
 import neo4j from 'neo4j-driver';
-import type { DayRange } from '../../domain/dates/day-bounds.ts';
 import type { RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
 import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
@@ -170,8 +169,8 @@ export class Neo4jStore implements port.GraphStore {
     return found.map(([sort]) => sort ?? undefined);
   }
 
-  async datedDaysOf(ids: readonly string[]): Promise<readonly (DayRange | undefined)[]> {
-    const found = await this.#each<[number, number]>(cypher.datedDaysOf, ids, { ids });
+  async datedDaysOf(ids: readonly string[]): Promise<readonly (port.DatedDays | undefined)[]> {
+    const found = await this.#each<ReadDays>(cypher.datedDaysOf, ids, { ids });
     return found.map(([days]) => days && decodeDays(days));
   }
 
@@ -250,6 +249,9 @@ function keysAndSources(origins: readonly Origin[]): Values {
   return { keys: origins.map(({ key }) => key), sources: origins.map(({ source }) => source) };
 }
 
-function decodeDays([first, last]: readonly [first: number, last: number]): DayRange {
+type ReadDays = readonly [first: number, last: number, date: null] | readonly [first: null, last: null, date: string];
+
+function decodeDays([first, last, date]: ReadDays): port.DatedDays {
+  if (date !== null) return date;
   return { ...(first === -openDay ? {} : { lo: first }), ...(last === openDay ? {} : { hi: last }) };
 }

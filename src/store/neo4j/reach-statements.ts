@@ -38,14 +38,14 @@ function inSets(chosen: readonly SetCondition[], traits: boolean): string {
   return `${found.join('\n')} WHERE ${passes(traits)}`;
 }
 
-/** Lists of texts that windows name by number. */
-export const textLists = ['profile', 'detail', 'traits'] as const;
+/** Lists of texts: those that windows name by number, and dates that datings are found by. */
+export const textLists = ['profile', 'detail', 'traits', 'date'] as const;
 export type TextList = (typeof textLists)[number];
 
-const textsOf = (list: TextList): string =>
+export const textsOf = (list: TextList): string =>
   `COLLECT { MATCH (t:WindowText) WHERE t.list = '${list}' AND t.number > $${list} RETURN [t.number, t.text] }`;
 
-const textsAfter = textLists.map(textsOf).join(', ');
+const textsAfter = (['profile', 'detail', 'traits'] as const).map(textsOf).join(', ');
 
 /** Statements of questions about reach, by filter. */
 export const reachCypher = {

@@ -32,7 +32,7 @@ export function withoutOthers(kind: KindName, encoded: Record<string, Value>): R
 export function propertyNames(kind: KindName): readonly string[] {
   const derived = isRecordKind(kind) ? ['_sort', '_words'] : [];
   if (kind === 'Edition') derived.push('_window', '_traits');
-  if (kind === 'Dating') derived.push('_spread', '_firstDay', '_lastDay');
+  if (kind === 'Dating') derived.push('_spread', '_firstDay', '_lastDay', '_date');
   return [...rowFields(kind).map(({ name }) => name), ...derived];
 }
 

@@ -6,12 +6,12 @@ export const searchConditions = ['subject', 'place', 'days'] as const;
 export type Condition = (typeof searchConditions)[number];
 
 /**
- * Whether the record n passes. Values: days `firstDay` and `lastDay`; place `places`, the ids of the place and of all within it,
+ * Whether the record n passes. Values: days `firstDay` and `lastDay`, and `dates`, those dates that meet them; place `places`, the ids of the place and of all within it,
  * and `workshops`, those of the workshops that stayed at one of them; subject `subject`. A record that a link is not for has
  * none.
  */
 export const passes: Readonly<Record<Condition, string>> = {
-  days: 'EXISTS { MATCH (n)<-[:DATING_OF]-(d) WHERE d._firstDay <= $lastDay AND d._lastDay >= $firstDay }',
+  days: 'EXISTS { MATCH (n)<-[:DATING_OF]-(d) WHERE (d._firstDay <= $lastDay AND d._lastDay >= $firstDay) OR d._date IN $dates }',
   place: `(n.id IN $places OR ${says('n', 'IMPRINT_EDITION', 'IMPRINT_PLACE', '$places')} OR ${says('n', 'STAY_WHO', 'STAY_WHERE', '$places')} OR ${madeThere('n')} OR EXISTS { MATCH (n)-[:MOTIF_PIECE]->(m) WHERE ${madeThere('m')} })`,
   subject: `(${depicted('n')} OR EXISTS { MATCH (n)-[:EDITION_WORK]->(w) WHERE ${depicted('w')} } OR EXISTS { MATCH (n)<-[:APPEARANCE_EDITION]-(a)-[:APPEARANCE_PLATE]->(p) WHERE a.presence = 'PRESENT' AND ${counted('a')} AND ${depicted('p')} } OR EXISTS { MATCH (n)<-[:MOTIF_PIECE]-(m) WHERE ${depicted('m')} })`,
 };
@@ -24,6 +24,7 @@ const pictures = `MATCH (d:Depiction) WHERE d.iconclass STARTS WITH $subject AND
 export const ways: Readonly<Record<Condition, readonly string[]>> = {
   days: [
     `UNWIND range(0, size($starts) - 1) AS spread MATCH (d:Dating) WHERE d._spread = spread AND d._firstDay >= $starts[spread] AND d._firstDay <= $lastDay AND d._lastDay >= $firstDay MATCH (d)-[:DATING_OF]->(n) RETURN n`,
+    'MATCH (d:Dating) WHERE d._date IN $dates MATCH (d)-[:DATING_OF]->(n) RETURN n',
   ],
   place: [
     'UNWIND $places AS id MATCH (n:Row {id: id}) RETURN n',

@@ -2,6 +2,7 @@ import neo4j from 'neo4j-driver';
 import { type RecordKindName, recordKindNames } from '../../domain/model/kinds.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
 import { compareText } from '../../domain/text/compare.ts';
+import { DatesKnown } from '../dates-known.ts';
 import {
   type MatchClass,
   matchClasses,
@@ -12,6 +13,7 @@ import {
   type SearchPosition,
   type SearchText,
 } from '../graph-store.ts';
+import type { NumberedName } from '../groups-known.ts';
 import type { Ask, Values } from './connection.ts';
 import { type Condition, searchConditions } from './search-conditions.ts';
 import { searchCypher } from './search-statements.ts';
@@ -57,6 +59,7 @@ const last = '\u{10ffff}';
 /** Searches, a page at a time: a class is looked at when those before it do not fill the page. */
 export class SearchReader {
   readonly #gathered: number;
+  readonly #dates = new DatesKnown();
 
   /** @param gathered so many records that pass a condition are few: they are gathered, and looked at for all else */
   constructor(gathered = 5000) {
@@ -108,7 +111,7 @@ export class SearchReader {
     kinds: readonly RecordKindName[],
     filter: SearchFilter,
   ): Promise<Counted> {
-    const values = await conditionValues[condition](ask, filter);
+    const values = await conditionValues[condition](ask, filter, this.#dates);
     const given = { ...values, kinds, most: neo4j.int(this.#gathered + 1) };
     const [found] = await ask<[number]>(searchCypher.passing(condition), given);
     return { condition, values, count: found![0] };
@@ -122,12 +125,17 @@ interface Counted {
 }
 
 /** Values of each condition. A statement is given its own alone: for others beside them the server would plan it again. */
-const conditionValues: Readonly<Record<Condition, (ask: Ask, filter: SearchFilter) => Promise<Values>>> = {
+const conditionValues: Readonly<
+  Record<Condition, (ask: Ask, filter: SearchFilter, known: DatesKnown) => Promise<Values>>
+> = {
   subject: async (_ask, { subject }) => ({ subject }),
-  days: async (_ask, { days }) => {
+  days: async (ask, { days, slack }, known) => {
     const [first, last] = [days?.lo ?? -openDay, days?.hi ?? openDay];
+    const [after] = await ask<[readonly NumberedName[]]>(searchCypher.datesAfter, { date: neo4j.int(known.last) });
+    for (const [number, date] of after![0]) known.add(number, date);
+    const dates = known.meeting([first, last], slack).map(number => known.date(number));
     const starts = Array.from({ length: widest + 1 }, (_, spread) => neo4j.int(first - 2 ** spread));
-    return { firstDay: neo4j.int(first), lastDay: neo4j.int(last), starts };
+    return { firstDay: neo4j.int(first), lastDay: neo4j.int(last), starts, dates };
   },
   place: async (ask, { place }) => {
     const places = (await ask<[string]>(searchCypher.placesWithin, { place })).flat();

@@ -1,4 +1,4 @@
-import { counted } from './reach-statements.ts';
+import { counted, textsOf } from './reach-statements.ts';
 import { type Condition, passes, ways } from './search-conditions.ts';
 
 const row = 'n.id, n.kind, n._sort';
@@ -15,6 +15,9 @@ RETURN DISTINCT p.id`,
 UNWIND $places AS id
 MATCH (:Row {id: id})<-[:STAY_WHERE]-(c)-[:STAY_WHO]->(w:Workshop) WHERE ${counted('c')}
 RETURN DISTINCT w.id`,
+
+  /** Dates that came after a number. */
+  datesAfter: `RETURN ${textsOf('date')}`,
 
   /** How many records of some kinds pass a condition, counted up to a number. */
   passing: (condition: Condition): string => `

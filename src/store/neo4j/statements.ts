@@ -69,8 +69,8 @@ RETURN collect([i, n._sort])`,
 
   datedDaysOf: `
 UNWIND range(0, size($ids) - 1) AS i
-MATCH (n:Row {id: $ids[i]}) WHERE n._firstDay IS NOT NULL
-RETURN collect([i, [n._firstDay, n._lastDay]])`,
+MATCH (n:Row {id: $ids[i]}) WHERE n._firstDay IS NOT NULL OR n._date IS NOT NULL
+RETURN collect([i, [n._firstDay, n._lastDay, n._date]])`,
 
   byOrigin: `
 UNWIND range(0, size($keys) - 1) AS i

@@ -5,6 +5,7 @@ import type { Ask } from './connection.ts';
 import { type TextList, textLists } from './reach-statements.ts';
 import { digestOf, numbersOfTally, numbersOfWindowText, type WindowTexts, windowText } from './window-texts.ts';
 import { writeCypher } from './write-statements.ts';
+import type { WrittenBatch } from './written-batch.ts';
 
 /** How far the texts and tallies of windows have come: part of what the node Store holds. */
 export interface WindowState {
@@ -29,18 +30,23 @@ const ratio = 4;
 const numbersOfRow = 7;
 
 /** Place in a written window of the texts of each list. */
-const placeOf: Readonly<Record<TextList, 0 | 2 | 5>> = { profile: 0, detail: 2, traits: 5 };
+const placeOf: Readonly<Record<Exclude<TextList, 'date'>, 0 | 2 | 5>> = { profile: 0, detail: 2, traits: 5 };
 
-/** Writes the windows of editions that a change has, and tallies how many have each. A tally is never changed. */
+/**
+ * Writes the windows of editions that a change has, and tallies how many have each; a tally is never changed. Lists the dates
+ * too that its datings are found by.
+ */
 export class WindowWriter {
   readonly #run: Ask;
   readonly #windows: ReadonlyMap<string, WrittenWindow>;
+  readonly #dates: readonly string[];
   readonly #numbers = new Map<TextList, Map<string, number>>();
   #before: ReadonlyMap<string, HeldWindow> = new Map();
 
-  constructor(run: Ask, windows: ReadonlyMap<string, WrittenWindow>) {
+  constructor(run: Ask, { windows, dates }: Pick<WrittenBatch, 'windows' | 'dates'>) {
     this.#run = run;
     this.#windows = windows;
+    this.#dates = dates;
   }
 
   /**
@@ -92,6 +98,7 @@ export class WindowWriter {
   }
 
   #textsOf(list: TextList): readonly string[] {
+    if (list === 'date') return this.#dates;
     const texts = new Set<string>();
     for (const window of this.#windows.values()) texts.add(window[placeOf[list]]);
     if (list !== 'profile') texts.delete('');

@@ -56,7 +56,7 @@ UNWIND $rows AS row
 MATCH (n:Row {id: row.id})
 CREATE (n)-[:PAST]->(p:Past)
 SET p = properties(n)
-SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null
+SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null, p._date = null
 SET n += row.values`,
 
   putOrigins: `
@@ -142,7 +142,7 @@ UNWIND $ids AS id
 MATCH (n:Row {id: id})
 CREATE (n)-[:PAST]->(p:Past)
 SET p = properties(n)
-SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null
+SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null, p._date = null
 REMOVE n:${labelsOf(kind)}
 SET n:Gone
 SET n = {id: id, _number: p._number}`;

@@ -55,7 +55,7 @@ export class Writer {
    * then all that is written: the server does not wait between statements.
    */
   async #make(run: Ask, batch: WrittenBatch, token: string): Promise<number> {
-    const windows = new WindowWriter(run, batch.windows);
+    const windows = new WindowWriter(run, batch);
     const [, [found], known] = await Promise.all([
       run(writeCypher.lock, { token }),
       run<StateRow>(writeCypher.state, { token }),

@@ -1,11 +1,10 @@
 import neo4j, { type Integer } from 'neo4j-driver';
-import type { DayRange } from '../../domain/dates/day-bounds.ts';
 import { type ClaimStep, claimSteps, type WalkStep } from '../../domain/descent/walk-steps.ts';
 import { counts } from '../../domain/model/counted.ts';
 import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
 import type { AnyClaim } from '../../domain/model/row.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
-import type { PutRow, WriteBatch } from '../graph-store.ts';
+import type { DatedDays, PutRow, WriteBatch } from '../graph-store.ts';
 import { seenVersions } from '../seen-versions.ts';
 import { encodeEditionWindow, type WrittenWindow } from '../window-codec.ts';
 import { encodeFields, type Properties, type Value } from './row-codec.ts';
@@ -21,6 +20,8 @@ export interface WrittenBatch {
   readonly seen: readonly (readonly [id: string, since: number])[];
   /** Each edition once. */
   readonly windows: ReadonlyMap<string, WrittenWindow>;
+  /** Dates that datings are found by as they are written, each once. */
+  readonly dates: readonly string[];
   readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
   readonly await: readonly (readonly [key: string, source: string, claim: string, role: string])[];
   readonly arrived: readonly (readonly [key: string, source: string])[];
@@ -49,6 +50,7 @@ export function writtenBatch(batch: WriteBatch): WrittenBatch {
     put: batch.put.map(writtenRow),
     remove: (batch.remove ?? []).map(({ id }) => id),
     seen: seenVersions(batch),
+    dates: [...new Set(batch.put.flatMap(({ days }) => (typeof days === 'string' ? [days] : [])))],
     windows: new Map((batch.windows ?? []).map(window => [window.edition, encodeEditionWindow(window)])),
     origins: (batch.origins ?? []).map(({ key, source, id, digest }) => [key, source, id, digest]),
     await: (batch.await ?? []).map(({ origin, claim, role }) => [
@@ -96,10 +98,13 @@ export function kindWord(kind: KindName): string {
   return `_${kind}`;
 }
 
-function daysOf(days: DayRange | undefined): Properties {
-  if (days === undefined) return { _spread: null, _firstDay: null, _lastDay: null };
+function daysOf(days: DatedDays | undefined): Properties {
+  if (days === undefined || typeof days === 'string') {
+    return { _spread: null, _firstDay: null, _lastDay: null, _date: days ?? null };
+  }
   const [first, last] = [days.lo ?? -openDay, days.hi ?? openDay];
-  return { _spread: neo4j.int(spreadOf(first, last)), _firstDay: neo4j.int(first), _lastDay: neo4j.int(last) };
+  const [spread, firstDay, lastDay] = [spreadOf(first, last), first, last].map(number => neo4j.int(number));
+  return { _spread: spread!, _firstDay: firstDay!, _lastDay: lastDay!, _date: null };
 }
 
 /** Number of binary digits of the days from the first to the last. */

@@ -6,7 +6,13 @@ import { applicationId, schemaNumber } from './schema-text.ts';
 import { sqliteError } from './sqlite-error.ts';
 import { sql } from './statements.ts';
 
-const migrations = ['0001-graph.sql', '0002-written.sql', '0003-kinds.sql', '0004-removed.sql'] as const;
+const migrations = [
+  '0001-graph.sql',
+  '0002-written.sql',
+  '0003-kinds.sql',
+  '0004-removed.sql',
+  '0005-dates.sql',
+] as const;
 
 /**
  * Bytes of the smallest page: https://www.sqlite.org/fileformat.html, 1.2. A smaller file is no database, but SQLite

@@ -5,6 +5,7 @@ import type { EditionFilter } from '../graph-store.ts';
 import type { GroupsFound, KnownGroups } from '../groups-known.ts';
 import type { NamedWindow, NamedWindowRow } from '../window-codec.ts';
 import { type AroundCall, AroundReader } from './around-reader.ts';
+import type { ReadDays } from './dated-codec.ts';
 import type { Deadline } from './deadline.ts';
 import { HistoryReader, type WrittenChangeRow } from './history-reader.ts';
 import { KeyCache } from './key-cache.ts';
@@ -214,10 +215,10 @@ export class Reader {
     return ids.map(id => this.prepared.first<[string | null]>(sql.sortOfId, id)?.[0] ?? null);
   }
 
-  datedDaysOf(ids: readonly string[]): ([first: number, last: number] | null)[] {
+  datedDaysOf(ids: readonly string[]): (ReadDays | null)[] {
     return ids.map(id => {
       const key = this.#keys.get(id);
-      return key === undefined ? null : (this.prepared.first<[number, number]>(sql.daysOfDating, key) ?? null);
+      return key === undefined ? null : (this.prepared.first<ReadDays>(sql.daysOfDating, key) ?? null);
     });
   }
 

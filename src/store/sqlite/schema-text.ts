@@ -3,8 +3,8 @@ import type { Kind } from '../../domain/model/declaration.ts';
 import { claimKindNames, claimKinds, type KindName, recordKindNames, recordKinds } from '../../domain/model/kinds.ts';
 import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 
-/** Number of the newest migration; the file of it is `schema/sqlite/0004-removed.sql`. */
-export const schemaNumber = 4;
+/** Number of the newest migration; the file of it is `schema/sqlite/0005-dates.sql`. */
+export const schemaNumber = 5;
 
 /** Marks a file as a store of this program, in the header of the database file. */
 export const applicationId = 0x504c5354;

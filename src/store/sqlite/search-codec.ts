@@ -36,10 +36,11 @@ export function decodeFound({ hits, more, cut }: SearchAnswer): SearchFound {
   };
 }
 
-function encodeFilter({ kinds, days, place, subject }: SearchFilter): WrittenFilter {
+function encodeFilter({ kinds, days, slack, place, subject }: SearchFilter): WrittenFilter {
   return {
     kinds: (kinds ?? []).map(kindNumber),
     days: days === undefined ? null : [days.lo ?? -openDay, days.hi ?? openDay],
+    slack: slack ?? null,
     place: place ?? null,
     subject: subject ?? null,
   };

@@ -20,11 +20,11 @@ export interface Way {
 }
 
 /**
- * Whether the record n passes. Values: days `firstDay` and `lastDay`; place `places`, the keys of the place and of all within
+ * Whether the record n passes. Values: days `firstDay` and `lastDay`, and `dates`, the numbers of dates that meet them, as JSON; place `places`, the keys of the place and of all within
  * it, and `workshops`, those of the workshops that stayed at one of them, as JSON; subject `subject` and `subjectEnd`.
  */
 export const passes: Readonly<Record<Condition, string>> = {
-  days: `EXISTS (SELECT 1 FROM link AS l CROSS JOIN dated AS d ON d.dating = l.node WHERE ${holds('l', 'n.key', 'Dating', 'of')} AND d.first <= :lastDay AND d.last >= :firstDay)`,
+  days: `EXISTS (SELECT 1 FROM link AS l CROSS JOIN dated AS d ON d.dating = l.node WHERE ${holds('l', 'n.key', 'Dating', 'of')} AND CASE d.date WHEN 0 THEN d.first <= :lastDay AND d.last >= :firstDay ELSE d.date IN (${list(':dates')}) END)`,
   place: `CASE n.kind WHEN ${kindNumber('Place')} THEN n.key IN (${list(':places')}) WHEN ${kindNumber('Edition')} THEN ${says('Imprint', 'edition', 'n.key', 'place', ':places')} OR ${fromWorkshop('n.key')} WHEN ${kindNumber('Motif')} THEN ${madeThere('n.key')} OR EXISTS (SELECT 1 FROM motif AS m WHERE m._key = n.key AND m._until IS NULL AND (${madeThere('m.piece')})) WHEN ${kindNumber('Agent')} THEN ${stayedThere()} WHEN ${kindNumber('Workshop')} THEN ${stayedThere()} ELSE ${madeThere('n.key')} END`,
   subject: `CASE n.kind WHEN ${kindNumber('Edition')} THEN ${depicted('n.key')} OR EXISTS (SELECT 1 FROM edition AS e WHERE e._key = n.key AND e._until IS NULL AND ${depicted('e.work')}) OR EXISTS (SELECT 1 FROM link AS a CROSS JOIN appearance AS b ON b._key = a.node WHERE ${holds('a', 'n.key', 'Appearance', 'edition')} AND b.presence = 'PRESENT' AND ${counted('b')} AND ${depicted('b.plate')}) WHEN ${kindNumber('Piece')} THEN EXISTS (SELECT 1 FROM link AS a WHERE ${holds('a', 'n.key', 'Motif', 'piece')} AND ${depicted('a.node')}) ELSE ${depicted('n.key')} END`,
 };
@@ -89,10 +89,10 @@ function holding(kind: KindName, field: string, records: string): string {
   return `SELECT l.node AS record FROM (${records}) AS g CROSS JOIN link AS l ON l.target = g.record WHERE ${linkOf('l', kind, field)} AND ${goOn('l.node')}`;
 }
 
-/** Records of a kind with a dating that meets the days: of each spread, those that begin near them. */
+/** Records of a kind with a dating that meets the days: of each spread, those that begin near them; and those of dates that do. */
 function datedMeeting(kind: number): string {
   const spreads = Array.from({ length: widest + 1 }, (_, spread) => spread);
-  return `SELECT d.record AS record FROM json_each('[${spreads.join()}]') AS s CROSS JOIN dated AS d ON d.kind = ${kind} AND d.spread = s.value AND d.first >= :firstDay - (1 << s.value) AND d.first <= :lastDay WHERE d.last >= :firstDay AND ${goOn('d.dating')}`;
+  return `SELECT d.record AS record FROM json_each('[${spreads.join()}]') AS s CROSS JOIN dated AS d ON d.kind = ${kind} AND d.spread = s.value AND d.first >= :firstDay - (1 << s.value) AND d.first <= :lastDay WHERE d.last >= :firstDay AND ${goOn('d.dating')} UNION ALL SELECT d.record AS record FROM json_each(:dates) AS t CROSS JOIN dated AS d ON d.date = t.value AND d.date > 0 AND d.kind = ${kind} WHERE ${goOn('d.dating')}`;
 }
 
 function holds(link: string, record: string, kind: KindName, name: string): string {

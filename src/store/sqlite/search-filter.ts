@@ -1,3 +1,5 @@
+import type { SlackConvention } from '../../domain/dates/slack.ts';
+import { DatesKnown } from '../dates-known.ts';
 import type { KeyCache } from './key-cache.ts';
 import type { Bound, NamedValues } from './named-values.ts';
 import { kindNumber } from './row-codec.ts';
@@ -9,6 +11,7 @@ export interface WrittenFilter {
   /** Places in the list of kinds. */
   readonly kinds: readonly number[];
   readonly days: readonly [first: number, last: number] | null;
+  readonly slack: SlackConvention | null;
   readonly place: string | null;
   readonly subject: string | null;
 }
@@ -40,6 +43,7 @@ export class SearchFilter {
   readonly #read: NamedValues;
   readonly #keys: KeyCache;
   readonly #gathered: number;
+  readonly #dates = new DatesKnown();
 
   /** @param gathered so many records that come by one way are few */
   constructor(read: NamedValues, keys: KeyCache, gathered: number) {
@@ -84,13 +88,20 @@ export class SearchFilter {
     return { condition, many, few, keys };
   }
 
-  #values({ days, place, subject }: Omit<WrittenFilter, 'kinds'>): Bound {
-    const [firstDay, lastDay] = days ?? [];
+  #values({ days, slack, place, subject }: Omit<WrittenFilter, 'kinds'>): Bound {
     return {
-      ...(firstDay === undefined || lastDay === undefined ? {} : { firstDay, lastDay }),
+      ...(days === null ? {} : this.#dayValues(days, slack ?? undefined)),
       ...(place === null ? {} : this.#placeValues(place)),
       ...(subject === null ? {} : { subject, subjectEnd: `${subject}\u{10ffff}` }),
     };
+  }
+
+  #dayValues(days: readonly [first: number, last: number], slack: SlackConvention | undefined): Bound {
+    for (const [number, date] of this.#read.all<[number, string]>(searchSql.datesAfter, { last: this.#dates.last })) {
+      this.#dates.add(number, date);
+    }
+    const [firstDay, lastDay] = days;
+    return { firstDay, lastDay, dates: JSON.stringify(this.#dates.meeting(days, slack)) };
   }
 
   #placeValues(id: string): Bound {

@@ -15,6 +15,9 @@ export const searchSql = {
   /** Keys of workshops that stayed at one of some places. */
   workshopsAt: `SELECT DISTINCT s.who FROM json_each(:places) AS p CROSS JOIN link AS l ON l.target = p.value CROSS JOIN stay AS s ON s._key = l.node CROSS JOIN node AS n ON n.key = s.who WHERE l.code = ${linkKind('Stay', 'where')!.code} AND l.until IS NULL AND ${goOn('l.node')} AND ${counted('s')} AND n.kind = ${kindNumber('Workshop')}`,
 
+  /** Dates that came after a number. */
+  datesAfter: 'SELECT number, text FROM dated_date WHERE number > :last ORDER BY number',
+
   /** Keys that come by a way, at most so many. */
   byWay: (way: string): string => `SELECT DISTINCT record FROM (${way}) LIMIT :most`,
 

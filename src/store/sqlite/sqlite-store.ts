@@ -1,4 +1,3 @@
-import type { DayRange } from '../../domain/dates/day-bounds.ts';
 import { certaintiesOf, defaultBasis } from '../../domain/model/counted.ts';
 import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
@@ -10,7 +9,7 @@ import { historyParts } from '../history-parts.ts';
 import { seenVersions } from '../seen-versions.ts';
 import { decodeWindow, encodeEditionWindow, encodeWindow, type NamedWindowRow } from '../window-codec.ts';
 import type { AroundCall } from './around-reader.ts';
-import { decodeDays, encodeDating } from './dated-codec.ts';
+import { decodeDays, encodeDating, type ReadDays } from './dated-codec.ts';
 import type { WrittenChangeRow } from './history-reader.ts';
 import type { ChangeSetRow, FactNumbers, OriginPair } from './reader.ts';
 import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
@@ -193,8 +192,8 @@ export class SqliteStore implements port.GraphStore {
     return (await this.#each<string | null>('sortKeysOf', ids)).map(sort => sort ?? undefined);
   }
 
-  async datedDaysOf(ids: readonly string[]): Promise<readonly (DayRange | undefined)[]> {
-    const found = await this.#each<[number, number] | null>('datedDaysOf', ids);
+  async datedDaysOf(ids: readonly string[]): Promise<readonly (port.DatedDays | undefined)[]> {
+    const found = await this.#each<ReadDays | null>('datedDaysOf', ids);
     return found.map(days => (days === null ? undefined : decodeDays(days)));
   }
 

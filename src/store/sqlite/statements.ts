@@ -33,9 +33,13 @@ export const sql = {
   closeLink: 'UPDATE link SET until = ? WHERE target = ? AND code = ? AND node = ? AND until IS NULL',
   insertWords: 'INSERT INTO search (rowid, tokens) VALUES (?, ?)',
   deleteWords: 'DELETE FROM search WHERE rowid = ?',
-  putDated: 'INSERT OR REPLACE INTO dated (dating, record, kind, spread, first, last) VALUES (?, ?, ?, ?, ?, ?)',
+  putDated:
+    'INSERT OR REPLACE INTO dated (dating, record, kind, spread, first, last, date) VALUES (?, ?, ?, ?, ?, ?, ?)',
   deleteDated: 'DELETE FROM dated WHERE dating = ?',
-  daysOfDating: 'SELECT first, last FROM dated WHERE dating = ?',
+  daysOfDating:
+    'SELECT d.first, d.last, t.text FROM dated AS d LEFT JOIN dated_date AS t ON t.number = d.date WHERE d.dating = ?',
+  dateOfText: 'SELECT number FROM dated_date WHERE text = ?',
+  insertDate: 'INSERT INTO dated_date (text) VALUES (?)',
   originOf:
     'SELECT n.id, o.digest FROM origin AS o CROSS JOIN node AS n ON n.key = o.node WHERE o.key = ? AND o.source = ? AND n.gone IS NULL',
   originsOfKey:

@@ -10,6 +10,7 @@ import { invariant } from '../../errors.ts';
 import type { WrittenWindow } from '../window-codec.ts';
 import type { WrittenDating } from './dated-codec.ts';
 import { KeyCache } from './key-cache.ts';
+import { NameTable } from './name-table.ts';
 import { Prepared } from './prepared.ts';
 import { type Cell, kindNumber, type WrittenRow } from './row-codec.ts';
 import { kindNames, kindWord } from './schema-text.ts';
@@ -59,6 +60,7 @@ export class Writer {
   readonly #file: string;
   readonly #keys: KeyCache;
   readonly #windows: WindowWriter;
+  readonly #dates: NameTable;
   #lastKey = 0;
   /** Number of the last change set that was there after this writer wrote. */
   #written = 0;
@@ -69,6 +71,7 @@ export class Writer {
     this.prepared = new Prepared(database);
     this.#keys = new KeyCache(this.prepared, sql.keyOfIdThere);
     this.#windows = new WindowWriter(this.prepared);
+    this.#dates = new NameTable(this.prepared, sql.dateOfText, sql.insertDate);
   }
 
   /** Number of the change set written, or of the last one where nothing was put. */
@@ -88,6 +91,7 @@ export class Writer {
     } catch (error) {
       this.#keys.clear();
       this.#windows.clear();
+      this.#dates.clear();
       if (this.#database.isTransaction) this.#database.exec('ROLLBACK');
       throw error;
     }
@@ -193,9 +197,14 @@ export class Writer {
     this.prepared.of(texts.insert).run(key, number, ...cells);
   }
 
-  #writeDays([dating, record, ...days]: WrittenDating): void {
-    if (record === undefined) this.prepared.of(sql.deleteDated).run(this.#key(dating));
-    else this.prepared.of(sql.putDated).run(this.#key(dating), this.#key(record), ...days);
+  #writeDays(dated: WrittenDating): void {
+    if (dated.length === 1) {
+      this.prepared.of(sql.deleteDated).run(this.#key(dated[0]));
+      return;
+    }
+    const [dating, record, kind, spread, first, last, date] = dated;
+    const number = date === '' ? 0 : this.#dates.number(date);
+    this.prepared.of(sql.putDated).run(this.#key(dating), this.#key(record), kind, spread, first, last, number);
   }
 
   #writeRest({ dated, windows, origins, await: awaited, arrived, recount, checkpoint }: WrittenBatch): void {

@@ -1,4 +1,6 @@
 import { expect } from 'vitest';
+import { parseDay } from '../../../src/domain/dates/calendar.ts';
+import { defaultSlack, type SlackConvention } from '../../../src/domain/dates/slack.ts';
 import type { GraphStore, SearchFilter } from '../../../src/store/graph-store.ts';
 import {
   appearance,
@@ -83,6 +85,32 @@ export const searchFilterLaws: readonly Law[] = [
       expect(await pass(store, { days: {} })).toBe(
         'agent braam, plate 0, plate 1, plate 2, plate 3, plate 4, plate 5, plate 6, plate 7, plate 8',
       );
+    },
+  },
+  {
+    says: 'an approximate date is read by the slack that is asked with, and as it is written without',
+    check: async store => {
+      const dates = ['1787~', '1787?', '[..1789]', '1790~', '1785-06~', '{1700~,1790}'];
+      await store.write(batchOf(dates.flatMap((date, i) => [plate(`${i}`), dating(`${i}`, `plate-of-${i}`, date)])));
+      const plates = (...numbers: number[]) => numbers.map(number => `plate ${number}`).join(', ');
+      const by = (slack: Partial<SlackConvention>) => ({ days: in1790, slack: { ...defaultSlack, ...slack } });
+      expect(await pass(store, { days: in1790 })).toBe(plates(3, 5));
+      expect(await pass(store, by({}))).toBe(plates(0, 3, 5));
+      expect(await pass(store, by({ year: 2 }))).toBe(plates(3, 5));
+      expect(await pass(store, by({ year: 6, uncertainFactor: 0.5 }))).toBe(plates(0, 1, 3, 5));
+      expect(await pass(store, by({ year: 0, month: 55 }))).toBe(plates(3, 4, 5));
+      expect(await pass(store, { ...by({}), kinds: ['Edition'] })).toBe('');
+      expect(await store.datedDaysOf(dates.map((_, i) => `dating-of-${i}`))).toEqual(dates);
+
+      await store.write(batchOf([dating('0', 'plate-of-0', '1700'), dating('4', 'plate-of-4', '1791~')]));
+      expect(await pass(store, by({}))).toBe(plates(3, 4, 5));
+      expect(await pass(store, by({ openSetBound: 1, year: 0 }))).toBe(plates(3, 5));
+      expect(await store.datedDaysOf(['dating-of-0', 'dating-of-4'])).toEqual([
+        { lo: parseDay('1700-01-01'), hi: parseDay('1700-12-31') },
+        '1791~',
+      ]);
+      await store.write(batchOf([], { remove: [{ id: 'dating-of-4' }, { id: 'dating-of-5' }] }));
+      expect(await pass(store, by({}))).toBe(plates(3));
     },
   },
   {

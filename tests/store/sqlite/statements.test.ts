@@ -139,6 +139,7 @@ function plan({ reading }: InProcess, text: string): string[] {
 /** What joins an edition to days, a place and a subject. */
 const passing = [
   dating('a', 'edition-of-a', '1790'),
+  dating('about', 'edition-of-a', '1790~'),
   imprint('a', 'edition-of-a', 'place-of-bare'),
   depiction('a', 'edition-of-a', '25F3'),
 ];

@@ -105,6 +105,10 @@ export const searchFaults: readonly Fault[] = [
     spoil: s => filtered(s, ({ days, ...others }) => ({ ...others, ...(days && { days: { lo: days.lo } }) })),
   },
   {
+    fault: 'approximate dates are read as they are written',
+    spoil: s => filtered(s, ({ slack: _, ...others }) => others),
+  },
+  {
     fault: 'datings keep the days they had first',
     spoil: s => {
       const first = new Map<string, PutRow['days']>();

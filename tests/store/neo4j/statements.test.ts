@@ -90,7 +90,7 @@ describeWithNeo4j('statements for Neo4j', () => {
 });
 
 const lists =
-  /^(?:ids|keys|sources|numbers|digests|queries|kinds|places|workshops|starts|windows|after|known|traits|from|layer|excluded|stances|certainties|rows|origins|links|texts|steps|all|some|not)$/;
+  /^(?:ids|keys|sources|numbers|digests|queries|kinds|places|workshops|starts|dates|windows|after|known|traits|from|layer|excluded|stances|certainties|rows|origins|links|texts|steps|all|some|not)$/;
 const integers = /^(?:limit|room|most|kept|number|asOf|firstDay|lastDay|profile|detail)$/;
 
 /** A value of the right type for each parameter. */

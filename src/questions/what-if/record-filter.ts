@@ -1,20 +1,20 @@
-import { slackOf } from '../../domain/conventions/slack-of.ts';
 import type { DayRange } from '../../domain/dates/day-bounds.ts';
+import { edtfBounds } from '../../domain/dates/edtf.ts';
+import type { SlackConvention } from '../../domain/dates/slack.ts';
 import { counts } from '../../domain/model/counted.ts';
 import { isRecordKind } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, ClaimOf } from '../../domain/model/row.ts';
 import type { GraphStore, SearchFilter, Via } from '../../store/graph-store.ts';
-import { conventionsInForce } from '../conventions-in-force.ts';
 import { datedDays } from '../dated-days.ts';
 
 /** Ids of those among some records that pass what a search keeps to beside kinds, as claims and records say it. */
 export async function recordsThatPass(
   store: GraphStore,
   records: readonly AnyRecord[],
-  { days, place, subject }: SearchFilter,
+  { days, slack, place, subject }: SearchFilter,
 ): Promise<ReadonlySet<string>> {
   let left = records;
-  if (days !== undefined && left.length > 0) left = await datedWithin(store, left, days);
+  if (days !== undefined && left.length > 0) left = await datedWithin(store, left, days, slack);
   if (place !== undefined && left.length > 0) left = await ofPlace(store, left, await placesWithin(store, place));
   if (subject !== undefined && left.length > 0) left = await depictedWith(store, left, subject);
   return new Set(left.map(({ id }) => id));
@@ -24,15 +24,15 @@ async function datedWithin(
   store: GraphStore,
   records: readonly AnyRecord[],
   asked: DayRange,
+  slack: SlackConvention | undefined,
 ): Promise<readonly AnyRecord[]> {
-  const slack = slackOf(await conventionsInForce(store));
   const datings = await store.linked(
     records.map(({ id }) => id),
     [{ kind: 'Dating', name: 'of' }],
   );
   const meets = (dating: ClaimOf<'Dating'>) => {
-    const range = datedDays(dating, slack);
-    return range !== undefined && overlap(range, asked);
+    const days = datedDays(dating);
+    return days !== undefined && overlap(typeof days === 'string' ? edtfBounds(days, slack) : days, asked);
   };
   return records.filter((_, i) => (datings[i] as readonly ClaimOf<'Dating'>[]).some(meets));
 }

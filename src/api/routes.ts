@@ -12,14 +12,15 @@ export function routes(store: GraphStore): Plugin<ApiContext> {
   const ready = readiness(store);
   let page: Promise<GraphiqlPage> | undefined;
   return {
-    async onRequest({ request, url, endResponse }) {
+    async onRequest({ request, url, endResponse, fetchAPI }) {
       if (url.pathname === '/ready') return endResponse(await ready());
       if (url.pathname !== endpoint) return endResponse(notFound(url.pathname));
       if (!wantsPage(request, url)) return;
       page ??= graphiqlPage();
       const { body, contentSecurityPolicy } = await page;
       const headers = { 'content-type': 'text/html; charset=utf-8', 'content-security-policy': contentSecurityPolicy };
-      endResponse(new Response(body, { headers }));
+      // That of the engine takes the bytes as they are; Node's own makes a copy.
+      endResponse(new fetchAPI.Response(body, { headers }));
     },
     onResponse({ response }) {
       response.headers.set('x-content-type-options', 'nosniff');

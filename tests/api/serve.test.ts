@@ -170,6 +170,22 @@ describe('who is slow holds up nobody but himself', () => {
     }),
   );
 
+  test('many who take the largest answer slowly hold one copy of it together', () =>
+    withServer({}, async served => {
+      const page = await fetch(served.url, { headers: { accept: 'text/html' } });
+      const { length } = await page.text();
+      const before = process.memoryUsage().arrayBuffers;
+      const slow = await Promise.all(Array.from({ length: 20 }, () => socketTo(served)));
+      for (const socket of slow) {
+        socket.pause();
+        socket.write('GET /graphql HTTP/1.1\r\nhost: localhost\r\naccept: text/html\r\n\r\n');
+      }
+      await pause(500);
+      expect((await post(served.url, '{"query":"{__typename}"}')).status).toBe(200);
+      expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(5 * length);
+      for (const socket of slow) socket.destroy();
+    }));
+
   test('an upload without end is refused when it passes the limit, and nothing of it is kept', () =>
     withServer({}, async served => {
       const socket = await socketTo(served);

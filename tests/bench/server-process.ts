@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { builtProgram } from './built-program.ts';
-import { peakMemory } from './peak-memory.ts';
+import { heldMemory, peakMemory } from './peak-memory.ts';
 
 /** Our server in a process of its own. */
 export interface ServerProcess {
@@ -11,6 +11,8 @@ export interface ServerProcess {
   readonly startTime: number;
   /** Peak resident set so far in megabytes. */
   memory(): number;
+  /** Resident set now in megabytes. */
+  held(): number;
   stop(): Promise<void>;
 }
 
@@ -36,6 +38,7 @@ export async function startServer(store: string, env: Readonly<Record<string, st
     url,
     startTime: performance.now() - begun,
     memory: () => Math.round(peakMemory(child.pid!)),
+    held: () => Math.round(heldMemory(child.pid!)),
     stop: async () => {
       child.kill('SIGTERM');
       await once(child, 'close');

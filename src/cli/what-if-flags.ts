@@ -1,6 +1,7 @@
 import { createReadStream } from 'node:fs';
 import type { Basis, Certainty } from '../domain/model/counted.ts';
 import { certainty, stance } from '../domain/model/vocabularies.ts';
+import { parseJson } from '../domain/text/parse-json.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { lines } from '../intake/graph/lines.ts';
 import { asOfText } from '../questions/what-if/as-of-text.ts';
@@ -108,6 +109,9 @@ function isReference(id: string): boolean {
   return id.startsWith('reference-');
 }
 
+/** More is read of no file: so much is too much anyhow. */
+const mostRead = 10_000;
+
 /** Lines of a graph file; what stands in them is looked at where they are supposed. */
 async function supposedIn(file: string): Promise<readonly Supposed[]> {
   const supposed: Supposed[] = [];
@@ -117,13 +121,14 @@ async function supposedIn(file: string): Promise<readonly Supposed[]> {
     if (fault !== undefined)
       throw new PlatestemmaError('INPUT_INVALID', `${file}, line ${number}: ${fault}`, { place });
     if (text !== '' && !text.startsWith('#')) supposed.push({ value: parsed(text, place), place });
+    if (supposed.length > mostRead) break;
   }
   return supposed;
 }
 
 function parsed(text: string, place: { readonly file: string; readonly record: number }): unknown {
   try {
-    return JSON.parse(text);
+    return parseJson(text);
   } catch (cause) {
     const message = `${place.file}, line ${place.record}: expected JSON, came "${text.slice(0, 60)}": ${(cause as Error).message}`;
     throw new PlatestemmaError('INPUT_INVALID', message, { cause, place });

@@ -1,4 +1,4 @@
-import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
+import type { KindName } from '../../domain/model/kinds.ts';
 import type { AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type { Via } from '../../store/graph-store.ts';
@@ -27,12 +27,9 @@ export class SupposedRows {
   ofKinds(kinds: readonly KindName[]): readonly Stamped<AnyRow>[] {
     return this.all.filter(({ kind }) => kinds.includes(kind));
   }
-
-  get records(): readonly Stamped<AnyRow>[] {
-    return this.all.filter(({ kind }) => isRecordKind(kind));
-  }
 }
 
+/** What a row holds under the name of a link. */
 export function held(row: AnyRow, name: string): string | undefined {
   return (row as unknown as Readonly<Record<string, string | undefined>>)[name];
 }

@@ -16,7 +16,7 @@ import type { EditionSeen } from './editions-seen.ts';
 export type WindowSeen = Pick<EditionSeen, 'edition' | 'window'>;
 
 /** Equal for equal windows alone. */
-export function windowName({ profile, dateClass, detail = '', first, last }: WindowKey): string {
+function windowName({ profile, dateClass, detail = '', first, last }: WindowKey): string {
   return `${profile}\n${dateClass}\n${detail}\n${first ?? ''}\n${last ?? ''}`;
 }
 

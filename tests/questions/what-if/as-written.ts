@@ -31,7 +31,7 @@ export async function writeAsIf(
   await applyChanges(store, { rows: put, added, changeSet });
 }
 
-export async function wholeOf(store: GraphStore): Promise<readonly AnyRow[]> {
+async function wholeOf(store: GraphStore): Promise<readonly AnyRow[]> {
   const rows = await store.scan(undefined, 10_000);
   return rows.map(({ since: _since, until: _until, ...row }: Stamped<AnyRow>) => row as AnyRow);
 }

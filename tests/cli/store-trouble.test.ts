@@ -144,6 +144,19 @@ describe.skipIf(noMounts !== undefined)('a disk that is full', () => {
     expect(Number(taken?.replace(',', ''))).toBeLessThan(3_000);
     expect(checkedAgain).toMatch(/^3,000 records and 0 claims[\s\S]*Everything agrees\.\nended 0\n$/);
   });
+
+  test('a server says so, goes on to answer, and writes again when there is room', () => {
+    const disk = mkdtempSync(join(folder, 'disk-'));
+    const script = join(import.meta.dirname, 'write-until-full.ts');
+    const { out, err } = ended(onSmallDisk(disk, 5_000_000, [process.execPath, script, disk]));
+    expect(err).toBe('');
+    const found = JSON.parse(out) as { readonly acknowledged: number };
+    expect(found.acknowledged).toBeGreaterThan(5);
+    expect(found).toEqual({
+      ...{ code: 'STORE_FULL', acknowledged: found.acknowledged, counted: found.acknowledged, ready: 200 },
+      ...{ changeSet: found.acknowledged + 1, ended: 0, told: ['STORE_FULL'] },
+    });
+  });
 });
 
 describe('an answer that cannot be written out', () => {

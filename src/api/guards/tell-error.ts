@@ -3,7 +3,7 @@ import { GraphQLError } from 'graphql';
 import type { Plugin } from 'graphql-yoga';
 import { type ErrorCode, errorCodes, PlatestemmaError } from '../../errors.ts';
 import type { ApiContext } from '../context.ts';
-import type { Log } from '../log.ts';
+import { type Log, seldom } from '../log.ts';
 import { clipped, statusOf } from '../refusal.ts';
 
 /**
@@ -11,11 +11,12 @@ import { clipped, statusOf } from '../refusal.ts';
  * only by an id under which the log has it.
  */
 export function errorTeller(log: Log): (error: unknown) => GraphQLError {
+  const trouble = seldom(log);
   return error => {
     const cause = original(error);
     if (cause instanceof PlatestemmaError && cause.code !== 'BROKEN_PROMISE') {
       const { code, place, moved, retriable } = cause;
-      if (troubles.has(code)) log({ level: 'error', event: 'store-trouble', code });
+      if (troubles.has(code)) trouble({ level: 'warn', event: 'trouble', code });
       const extensions = {
         code,
         ...(place === undefined ? {} : { place }),
@@ -35,8 +36,9 @@ export function errorTeller(log: Log): (error: unknown) => GraphQLError {
   };
 }
 
-/** What the keeper of the store must do something about. */
+/** What the keeper of the server or the store may have to do something about. */
 const troubles: ReadonlySet<ErrorCode> = new Set([
+  'SERVER_BUSY',
   'STORE_FULL',
   'STORE_READ_ONLY',
   'STORE_NEWER',

@@ -97,7 +97,9 @@ test('a request over the limit is answered with 503, when to come again, and is 
         ? () => new Promise<number>(resolve => (answer = () => resolve(++counted)))
         : Reflect.get(target, name),
   });
-  const api = createApi({ store, questions: askStore(store), limits: { atOnce: 1, waiting: 0 } });
+  const logged: unknown[] = [];
+  const log = (event: unknown) => logged.push(event);
+  const api = createApi({ store, questions: askStore(store), log, limits: { atOnce: 1, waiting: 0 } });
   const post = (path: string, body: string | null) =>
     api.fetch(
       new Request(`http://localhost${path}`, {
@@ -116,4 +118,7 @@ test('a request over the limit is answered with 503, when to come again, and is 
   expect((await post('/health', null)).status).toBe(200);
   answer!();
   expect(await (await first).json()).toEqual({ data: { works: { totalCount: 1 } } });
+  const told = { level: 'warn', event: 'trouble', code: 'SERVER_BUSY' };
+  // Drawings and queries tell it, each once in a while.
+  expect(logged).toEqual([told, told]);
 });

@@ -122,17 +122,12 @@ const conventions = {
   },
 } as const;
 
-/** @param keys of those that it may be; windows of editions that are kept do not follow those of dates */
-export function randomConvention(
-  roll: Dice,
-  keys: readonly (keyof typeof conventions)[] = ['decoratedWithin', 'limit.lineage', 'limit.depth', 'route.of-chance'],
-): RecordOf<'Convention'> {
-  const key = roll.pick(keys);
+/** One of those that answers rest on, by an id that follows from its key. */
+export function randomConvention(roll: Dice): RecordOf<'Convention'> {
+  const key = roll.pick(Object.keys(conventions) as readonly (keyof typeof conventions)[]);
   const id = `convention-of-${key.toLowerCase().replaceAll('.', '-')}`;
   return { id, kind: 'Convention', key, value: conventions[key](roll), source: 'a tester', version: 1 + roll.below(9) };
 }
-
-export const conventionKeys = Object.keys(conventions) as readonly (keyof typeof conventions)[];
 
 /** Of rows of one id the last. */
 export function distinct(rows: readonly AnyRow[]): readonly AnyRow[] {

@@ -16,13 +16,8 @@ export async function writeAsIf(
   changes: readonly (readonly AnyRow[])[],
   { asOf, suppose = [], without = {} }: WhatIf,
 ): Promise<void> {
-  const conventions = suppose.flatMap(({ value }) =>
-    (value as AnyRow).kind === 'Convention' ? [value as AnyRow] : [],
-  );
-  // Windows of editions are worked out when the editions are written.
-  if (conventions.length > 0) await writeAll(store, [conventions]);
   await writeAll(store, changes.slice(0, asOf?.changeSet ?? changes.length));
-  const supposed = suppose.map(({ value }) => value as AnyRow).filter(({ kind }) => kind !== 'Convention');
+  const supposed = suppose.map(({ value }) => value as AnyRow);
   const all = [...(await wholeOf(store)), ...supposed];
   const put = all.filter(row => supposed.includes(row) || isLeftOut(row, without)).map(row => seen(row, without));
   if (put.length === 0) return;

@@ -7,7 +7,6 @@ import { type Dice, dice } from '../../support/random-graph.ts';
 import {
   answerText,
   certainties,
-  conventionKeys,
   firstRows,
   nextRows,
   randomClaim,
@@ -68,7 +67,7 @@ export const withoutOthers: WhatIfOf = (_changes, roll) => {
 /** Of a graph that has none of that key. */
 export const supposeConvention: WhatIfOf = (changes, roll) => {
   const there = new Set(changes.flat().map(({ id }) => id));
-  const convention = randomConvention(roll, conventionKeys);
+  const convention = randomConvention(roll);
   return { suppose: there.has(convention.id) ? [] : [{ value: convention }] };
 };
 

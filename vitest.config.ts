@@ -7,9 +7,16 @@ const withNeo4j = 'tests/**/neo4j/**/*.test.ts';
 const onEngines = [
   'tests/story/story.test.ts',
   'tests/story/demo-reach.test.ts',
-  ...['check-store', 'edition-window', 'history', 'search', 'table-round-trip'].map(
-    name => `tests/questions/${name}.test.ts`,
-  ),
+  'tests/outside/graph-file-of-records.test.ts',
+  ...[
+    'all-kinds',
+    'check-store',
+    'edition-window',
+    'graph-file-round-trip',
+    'history',
+    'search',
+    'table-round-trip',
+  ].map(name => `tests/questions/${name}.test.ts`),
 ];
 
 export default defineConfig({

@@ -20,3 +20,15 @@ export function startLean(megabytes: number): void {
     ...process.env,
   } as NodeJS.ProcessEnv);
 }
+
+/**
+ * Megabytes for what the thread of a command keeps, where it works as long as a library is; undefined for other commands.
+ * Who copies a history holds whole change sets, of whatever size they are, and two stores; who takes tables in that were
+ * edited, all that was changed.
+ */
+export function heapFor([command = '', ...args]: readonly string[]): number | undefined {
+  if (['transfer', 'backup', 'restore'].includes(command)) return 512;
+  if (command === 'export') return args.includes('--history') ? 512 : 80;
+  if (command !== 'intake') return undefined;
+  return args.includes('table') && !args.some(arg => arg.startsWith('--map')) ? 512 : 80;
+}

@@ -14,9 +14,13 @@ import { idOf, rowsAsSeen, stateOf, unseen } from './table-row-seen.ts';
 /** Rows of tables that are looked at together. */
 const stretch = 500;
 
+/** Changed and new rows, and characters in them, that one change can hold. */
+const [mostRows, mostCharacters] = [20_000, 50_000_000];
+
 /**
  * Holds rows of tables against the store: what was changed in them since they were taken out, cell by cell, what is new,
  * and what cannot be taken. Cells and rows that a table does not have are left alone. Nothing is written.
+ * @throws INPUT_INVALID for more changes than one change set can hold, and what the reading of the tables throws
  * @param next what the change set would be in which the differences are written
  */
 export async function reviewTables(
@@ -44,6 +48,7 @@ class Reviewing {
   readonly #changed = new Map<string, ChangedRow>();
   readonly #added = new Map<string, AddedRow>();
   #rows = 0;
+  #characters = 0;
 
   constructor(store: GraphStore, newIds: NewRowIds) {
     this.#store = store;
@@ -68,7 +73,7 @@ class Reviewing {
         else if (state === 'unseen') throw unseen(now[i]!.id);
         else this.#compare(row, then[i]!, now[i]!);
       } catch (error) {
-        if (!(error instanceof PlatestemmaError)) throw error;
+        if (!(error instanceof PlatestemmaError) || error instanceof TooMuch) throw error;
         this.refuse(row.place, [problemOf(row.place, error.code, error.message, error.place?.field)]);
       }
     });
@@ -97,6 +102,7 @@ class Reviewing {
     if (difference.cells.length === 0) return;
     const { cells } = difference;
     this.#changed.set(now.id, { place, row: difference.row, cells, seen: then.since, now: now.since });
+    this.#weigh(difference.row);
   }
 
   #add(row: KindTableRow, id: string): void {
@@ -107,6 +113,14 @@ class Reviewing {
     if (this.#refuseFaults(place, difference)) return;
     this.#rows++;
     this.#added.set(id, { place, row: difference.row, cells: difference.cells });
+    this.#weigh(difference.row);
+  }
+
+  /** All of them are written at once, or none. */
+  #weigh(row: AnyRow): void {
+    this.#characters += JSON.stringify(row).length;
+    const rows = this.#changed.size + this.#added.size;
+    if (rows > mostRows || this.#characters > mostCharacters) throw new TooMuch();
   }
 
   #refuseFaults(place: SourcePlace, { row, cells, faults }: RowDifference): boolean {
@@ -142,6 +156,16 @@ class Reviewing {
 function saysTheSame(row: KindTableRow, now: Stamped<AnyRow>): boolean {
   const { cells, faults } = reviewRow(row, now, now);
   return cells.length + faults.length === 0;
+}
+
+class TooMuch extends PlatestemmaError {
+  constructor() {
+    const rows = mostRows.toLocaleString('en');
+    super(
+      'INPUT_INVALID',
+      `expected at most ${rows} changed and new rows at once, or ${mostCharacters.toLocaleString('en')} characters in them, came more: take the tables in parts (a whole graph comes as a graph file)`,
+    );
+  }
 }
 
 const copies = 'a copied row becomes a new one without its id and change set';

@@ -13,6 +13,9 @@ import { serveInProcess } from '../support/served-process.ts';
 import { batchOf, plate } from '../support/store-rows.ts';
 import { temporaryStore } from '../support/temporary-store.ts';
 
+/** Python's gzip module, where Python is there: a reader that is not ours. */
+const python = spawnSync('python3', ['--version']).status === 0;
+
 let store: string;
 let file: string;
 /** The history of the store, as a graph file has it. */
@@ -96,12 +99,10 @@ describe('backup', () => {
     expect(names(half)).toEqual(['graph.store']);
   });
 
-  test('is a file that another program can read', () => {
+  test.skipIf(!python)('is a file that Python can read (skipped without Python)', () => {
     const script = 'import gzip,sys\nsys.stdout.buffer.write(gzip.open(sys.argv[1]).read())';
-    const { status, stdout, error } = spawnSync('python3', ['-c', script, file]);
-    // Python's gzip module, where Python is there: a check against a reader that is not ours.
-    if (error === undefined) expect([status, stdout.toString()]).toEqual([0, history]);
-    else expect((error as NodeJS.ErrnoException).code).toBe('ENOENT');
+    const { status, stdout } = spawnSync('python3', ['-c', script, file]);
+    expect([status, stdout.toString()]).toEqual([0, history]);
   });
 });
 

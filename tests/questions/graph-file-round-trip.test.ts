@@ -6,6 +6,8 @@ import { applyGraphFile } from '../../src/questions/apply-graph-file.ts';
 import { checksum, exportGraph } from '../../src/questions/export-graph.ts';
 import { emptyReport, type IntakeReport } from '../../src/questions/intake-report.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
+import { engines } from '../support/demo-store.ts';
+import { describeOnEngines } from '../support/describe-on-engines.ts';
 import { memoryStore } from '../support/memory-store.ts';
 import { testWorld } from '../support/test-world.ts';
 
@@ -36,15 +38,18 @@ async function lines(store: GraphStore): Promise<string[]> {
   return found;
 }
 
-test('the demo world is taken whole, and comes out and in again to equal bytes', async () => {
-  const first = memoryStore();
-  const report = await take(first, demoFiles());
-  expect(report).toMatchObject({ records: 161, taken: 161, refused: 0, problems: [] });
-  const out = await lines(first);
-  const second = memoryStore();
-  await take(second, bytesOf(out));
-  expect(await lines(second)).toEqual(out);
-  expect(await checksum(second)).toBe(await checksum(first));
+describeOnEngines('the demo world, %s', engine => {
+  test('is taken whole, and comes out and in again to equal bytes', async () => {
+    const first = await engines[engine]();
+    const report = await take(first, demoFiles());
+    expect(report).toMatchObject({ records: 161, taken: 161, refused: 0, problems: [] });
+    const [out, sum] = [await lines(first), await checksum(first)];
+    const second = await engines[engine]();
+    await take(second, bytesOf(out));
+    expect(await lines(second)).toEqual(out);
+    expect(await checksum(second)).toBe(sum);
+    await Promise.all([first.close(), second.close()]);
+  }, 300_000);
 });
 
 test('what a line names may stand anywhere in the file', async () => {

@@ -310,6 +310,18 @@ describe('what is refused is told with file, row and column', () => {
   });
 });
 
+test('more than one change can hold is refused before anything is written', async () => {
+  const lines = Array.from({ length: 20_001 }, (_, i) => `work-many-${i},`);
+  const works = ['id of Work,seen in change set', ...lines];
+  expect((await reviewOf(store, { 'Work.csv': works.slice(0, -1).join('\n') })).added.length).toBe(20_000);
+  await expect(reviewOf(store, { 'Work.csv': works.join('\n') })).rejects.toMatchObject({
+    code: 'INPUT_INVALID',
+    message: expect.stringMatching(
+      /^expected at most 20,000 changed and new rows at once, .* take the tables in parts/,
+    ),
+  });
+});
+
 test('one change set is written for all, which is no run of an intake: what it edits counts as edited here', async () => {
   const review = await reviewOf(store, {
     'Edition.csv': 'id of Edition,seen in change set,title,work\nedition-a-b,1,C,work-a-b\n,,D,work-a-b\n',

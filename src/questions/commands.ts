@@ -118,7 +118,7 @@ export interface Recorded {
 export type RecordedAct = Readonly<Record<string, AnyRow | readonly AnyRow[] | undefined>>;
 
 /** Why an act is refused. */
-export interface ActRefusal extends ActFault {
+interface ActRefusal extends ActFault {
   /** Its place among the acts, from 0. */
   readonly act: number;
 }

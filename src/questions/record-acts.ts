@@ -22,8 +22,10 @@ export async function recordActs(
   isTrial = false,
 ): Promise<Recorded> {
   const draft = new Draft(store, world);
-  const drafted = [];
-  for (const act of acts) drafted.push(await draftAct(act, draft));
+  const drafted: Outcome[] = [];
+  const faults = await faultsOf(store, acts);
+  for (const [i, act] of acts.entries())
+    drafted.push(faults[i]!.length > 0 ? { faults: faults[i]! } : await draftAct(act, draft));
   const refusals = drafted.flatMap((outcome, act) =>
     'faults' in outcome ? outcome.faults.map(fault => ({ act, ...fault })) : [],
   );
@@ -43,11 +45,19 @@ export async function recordActs(
 
 type Outcome = { readonly planned: Planned } | { readonly faults: readonly ActFault[] };
 
+/** Of each act what is wrong with what is given to it. */
+async function faultsOf(store: GraphStore, acts: readonly GivenAct[]): Promise<readonly (readonly ActFault[])[]> {
+  const wrong = acts.map(({ act, given }) => checkAct(act, given));
+  const missing = await missingIds(
+    store,
+    acts.filter((_, i) => wrong[i]!.length === 0),
+  );
+  let checked = 0;
+  return wrong.map(faults => (faults.length > 0 ? faults : missing[checked++]!));
+}
+
 /** What an act refuses is told of each; trouble with the store ends all. */
 async function draftAct({ act, given }: GivenAct, draft: Draft): Promise<Outcome> {
-  const wrong = checkAct(act, given);
-  const faults = wrong.length > 0 ? wrong : await missingIds(draft.store, act, given);
-  if (faults.length > 0) return { faults };
   try {
     return { planned: await planAct(act, given, draft) };
   } catch (error) {

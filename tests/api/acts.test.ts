@@ -39,6 +39,9 @@ async function bytes(store: GraphStore): Promise<string> {
   return lines.join('\n');
 }
 
+/** A server that has just started takes its time. */
+const patient = { limits: { time: 60_000 } };
+
 test('every act has a case', () => {
   expect(actCases.map(({ act }) => act)).toEqual(actNames);
 });
@@ -47,7 +50,7 @@ describeOnEngines('acts through the API in %s', engine => {
   test.each(actCases)(
     '$act writes its rows in one change set, and undone all is as it was',
     async ({ act, given, rows, answers }) => {
-      const { api, store } = await demoApi({}, engine);
+      const { api, store } = await demoApi(patient, engine);
       const before = await bytes(store);
       const last = await store.lastChangeSet();
       const { changeSet, problems, ...found } = await done(api, act, {
@@ -77,7 +80,7 @@ describeOnEngines('acts through the API in %s', engine => {
   });
 
   test('what is said already is not said again', async () => {
-    const { api, store } = await demoApi({}, engine);
+    const { api, store } = await demoApi(patient, engine);
     const again: readonly ActName[] = ['recordCopies', 'recordLooking'];
     for (const { act, given } of actCases.filter(({ act }) => again.includes(act))) {
       const { changeSet, ...first } = await done(api, act, given);
@@ -104,7 +107,7 @@ describeOnEngines('acts through the API in %s', engine => {
   });
 
   test('contradictions that an act brings are told, and never refused', async () => {
-    const { api, store } = await demoApi({}, engine);
+    const { api, store } = await demoApi(patient, engine);
     const { problems, changeSet } = await done(api, 'recordPiece', {
       ...{ pieceName: 'Mug', motif: 'A pilot', picture: 'plate-pilot-mezzotint', decorated: '1770' },
     });
@@ -115,12 +118,12 @@ describeOnEngines('acts through the API in %s', engine => {
 
 /** An API that gives its store one row too many with whatever it writes: a claim that names nothing. */
 async function brokenApi(engine: Engine): Promise<{ readonly api: Api; readonly store: GraphStore }> {
-  const { store, questions } = await demoApi({}, engine);
+  const { store, questions } = await demoApi(patient, engine);
   const row = { id: 'copying-of-nothing', kind: 'Copying', copy: 'plate-that-is-none', source: 'plate-that-is-none' };
   const broken = faultyStore(store, {
     fault: 'one row too many',
     spoil: s => changed(s, batch => ({ ...batch, put: [...batch.put, { row: row as AnyRow, isNew: true }] })),
   });
-  const api = createApi({ store, questions, commands: commandStore(broken, testWorld(7)), log: () => {} });
+  const api = createApi({ store, questions, commands: commandStore(broken, testWorld(7)), log: () => {}, ...patient });
   return { api, store };
 }

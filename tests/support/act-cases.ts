@@ -9,8 +9,8 @@ export interface ActCase {
   readonly answers: Readonly<Record<string, number>>;
 }
 
-const evidence = [{ record: 'motif-dish-ferry', note: 'compared' }];
-const said = { evidence, by: 'Ada', on: '2026-02-01' };
+const by = { by: 'Ada', on: '2026-02-01' };
+const said = { evidence: [{ record: 'piece 1', mark: 'mark-1' }, { note: 'compared' }], ...by };
 const named = (text: string) => ({ labels: [{ text }] });
 const present = (plate: number, number: string, more = {}) => ({
   ...{ plate: `plate ${plate}`, edition: 'edition-fischer-leipzig', presence: 'PRESENT', number },
@@ -36,7 +36,7 @@ export const actCases: readonly ActCase[] = [
       ...{ madeAsWritten: 'um 1768', madeBasis: 'MARK', decorated: '1768/1770' },
       ...{ workshop: 'workshop-ellerholm-works', painterName: 'Jens Ohlsen', placeName: 'Kiel' },
       ...{ holderName: 'Town Museum, Ellerholm', number: 'K 212' },
-      ...said,
+      ...{ evidence: [{ mark: 'mark-1' }, { note: 'compared' }], ...by },
     },
     rows: {
       'piece 1': {

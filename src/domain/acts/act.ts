@@ -27,16 +27,16 @@ export type ActFields = Readonly<Record<string, ActField>>;
 export type ActField = (Exclude<Field, ItemsField | RecordField> | ActLink | ActItems | DayField) & OfNew;
 
 /** Ids of records or claims that are there. */
-export interface ActLink extends RecordField {
+interface ActLink extends RecordField {
   readonly many?: true;
   /** Field that names or titles a new one instead; only one of the two is given. */
   readonly orNew?: string;
 }
 
-export type ActItems = ItemsField | CellItems;
+type ActItems = ItemsField | CellItems;
 
 /** A day of the Gregorian calendar, YYYY-MM-DD. */
-export interface DayField {
+interface DayField {
   readonly type: 'day';
   readonly doc: string;
   readonly required?: true;

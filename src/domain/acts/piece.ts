@@ -16,7 +16,7 @@ export const piece = {
       type: 'items',
       ofNew: ['piece'],
       name: 'PieceMark',
-      doc: 'Inscriptions and marks of the new piece; evidence names them as mark-1, mark-2, in this order.',
+      doc: 'Inscriptions and marks of the new piece. Evidence names them as mark-1, mark-2, in this order; a mark without a record is one of the piece.',
       item: {
         form: { type: 'word', of: markKind, doc: 'Kind of mark.' },
         reading: { type: 'text', doc: 'What it reads.' },

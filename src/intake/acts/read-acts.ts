@@ -6,7 +6,7 @@ import { readActsTable } from './read-acts-table.ts';
 import { refusedFile } from './refused-file.ts';
 
 /** Most acts of a file: they are written as one change. Convention. */
-const mostActs = 20_000;
+const mostActs = 5_000;
 
 /** Largest file, in bytes; convention. */
 const mostBytes = 100_000_000;

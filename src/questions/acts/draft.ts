@@ -43,6 +43,11 @@ export class Draft {
     return this.#put(newRow(this.#world, { kind, fields }));
   }
 
+  /** Whether a record is known by a name or title. */
+  knows(kind: RecordKindName, name: string): boolean {
+    return this.#known.has(`${kind} ${name}`);
+  }
+
   /**
    * The record that these acts know by a name or title: made when it first comes. What a later act says of it is added to
    * it.

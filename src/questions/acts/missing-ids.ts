@@ -2,21 +2,38 @@ import type { ActField } from '../../domain/acts/act.ts';
 import { type ActName, acts } from '../../domain/acts/acts.ts';
 import { type ActFault, placed } from '../../domain/acts/check-act.ts';
 import type { GraphStore } from '../../store/graph-store.ts';
+import type { GivenAct } from '../commands.ts';
 
-/** Ids that are given to an act, of checked form, and that name nothing in the store. */
+/** Ids that are looked up at once. */
+const stretch = 1000;
+
+/** Of each of some acts, whose form is checked, the ids that are given to it and name nothing in the store. */
 export async function missingIds(
   store: GraphStore,
-  act: ActName,
-  given: Readonly<Record<string, unknown>>,
-): Promise<readonly ActFault[]> {
-  const fields: Readonly<Record<string, ActField>> = acts[act].fields;
-  const named = Object.entries(given).flatMap(([name, value]) =>
-    [...placed(fields[name]!, name, value)].filter(({ field }) => field.type === 'record'),
+  given: readonly GivenAct[],
+): Promise<readonly (readonly ActFault[])[]> {
+  const named = given.map(each => idsGiven(each.act, each.given));
+  const ids = [...new Set(named.flat().map(({ id }) => id))];
+  const there = new Set<string>();
+  for (let at = 0; at < ids.length; at += stretch) {
+    for (const row of await store.rows(ids.slice(at, at + stretch))) if (row !== undefined) there.add(row.id);
+  }
+  return named.map(each =>
+    each
+      .filter(({ id }) => !there.has(id))
+      .map(({ id, field }) => ({
+        code: 'NOT_FOUND',
+        field,
+        message: `expected the id of what is there, came "${id}"`,
+      })),
   );
-  const rows = await store.rows(named.map(({ value }) => value as string));
-  return named.flatMap(({ path, value }, i) =>
-    rows[i] === undefined
-      ? [{ code: 'NOT_FOUND' as const, field: path, message: `expected the id of what is there, came "${value}"` }]
-      : [],
+}
+
+function idsGiven(act: ActName, given: GivenAct['given']): readonly { readonly field: string; readonly id: string }[] {
+  const fields: Readonly<Record<string, ActField>> = acts[act].fields;
+  return Object.entries(given).flatMap(([name, value]) =>
+    [...placed(fields[name]!, name, value)].flatMap(({ field, path, value: id }) =>
+      field.type === 'record' ? [{ field: path, id: id as string }] : [],
+    ),
   );
 }

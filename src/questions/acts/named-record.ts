@@ -3,7 +3,6 @@ import { recordKinds } from '../../domain/model/kinds.ts';
 import { namesOf } from '../../domain/model/label.ts';
 import type { AnyRecord } from '../../domain/model/row.ts';
 import { sortKey } from '../../domain/text/fold.ts';
-import type { GraphStore } from '../../store/graph-store.ts';
 import { search } from '../search.ts';
 import type { Draft } from './draft.ts';
 import { refusal } from './refusal.ts';
@@ -33,7 +32,7 @@ export class NamedRecords {
   async of(kind: NamedKind, field: string): Promise<string | undefined> {
     const name = this.#given[`${field}Name`] as string | undefined;
     if (name === undefined) return this.#given[field] as string | undefined;
-    await refuseNamesakes(this.#draft.store, kind, name, { field: `${field}Name`, instead: field }, this.#given);
+    await refuseNamesakes(this.#draft, kind, name, { field: `${field}Name`, instead: field }, this.#given);
     const id = this.#draft.known(kind, name, { labels: [{ text: name }], ...(kind === 'Place' ? placed(name) : {}) });
     if (!this.ids.includes(id)) this.ids.push(id);
     return id;
@@ -56,14 +55,15 @@ function placed(name: string): { readonly latitude?: number; readonly longitude?
  * @throws INPUT_INVALID for a name that records of the kind have, unless it is said that another is meant
  */
 export async function refuseNamesakes(
-  store: GraphStore,
+  draft: Draft,
   kind: NamedKind | 'Work' | 'Piece',
   name: string,
   { field, instead }: { readonly field: string; readonly instead: string },
   { namesakes }: { readonly namesakes?: boolean },
 ): Promise<void> {
   const key = sortKey(name);
-  if (namesakes === true || key === '') return;
+  if (namesakes === true || key === '' || draft.knows(kind, name)) return;
+  const { store } = draft;
   const { hits } = await search(store, { text: name, kinds: [kind], page: { first: 20 } });
   const rows = (await store.rows(hits.items.map(({ item }) => item.id))) as readonly (AnyRecord | undefined)[];
   const same = rows.flatMap(row =>

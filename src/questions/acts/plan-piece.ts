@@ -3,7 +3,7 @@ import type { piece } from '../../domain/acts/piece.ts';
 import type { RecordOf } from '../../domain/model/row.ts';
 import { howCopied, type Planned, saidOf } from './act-parts.ts';
 import { dated } from './dated.ts';
-import type { ClaimFields, Draft } from './draft.ts';
+import type { ClaimFields, Draft, Said } from './draft.ts';
 import { type GivenMotif, motifsOf } from './motif-grid.ts';
 import { NamedRecords, refuseNamesakes } from './named-record.ts';
 import { refusal } from './refusal.ts';
@@ -11,10 +11,10 @@ import { refusal } from './refusal.ts';
 type GivenPiece = Given<typeof piece.fields>;
 
 export async function planPiece(given: GivenPiece, draft: Draft): Promise<Planned> {
-  const said = saidOf(given);
   const named = new NamedRecords(draft, given);
   const motifsGiven = motifsOf(given);
   const id = await pieceOf(given, draft);
+  const said = ofPiece(saidOf(given), id);
   const before = (await lastOrder(given, draft)) + draft.count(id, motifsGiven.length);
   const motifs = motifsGiven.map((motif, i) =>
     draft.add('Motif', { ...motifFields(id, motif, given), order: before + i + 1 }),
@@ -51,11 +51,20 @@ export async function planPiece(given: GivenPiece, draft: Draft): Promise<Planne
 async function pieceOf(given: GivenPiece, draft: Draft): Promise<string> {
   const { piece: there, pieceName: name, form, material, size, marks } = given;
   if (name === undefined) return there!;
-  await refuseNamesakes(draft.store, 'Piece', name, { field: 'pieceName', instead: 'piece' }, given);
+  await refuseNamesakes(draft, 'Piece', name, { field: 'pieceName', instead: 'piece' }, given);
   return draft.known('Piece', name, {
     ...{ labels: [{ text: name }], form, material, size },
     marks: marks?.map((mark, i) => ({ id: `mark-${i + 1}`, ...mark })),
   });
+}
+
+/** A mark that is named without a record is one of the piece: before it is recorded nobody knows its id. */
+function ofPiece({ evidence, ...said }: Said, piece: string): Said {
+  if (evidence === undefined) return said;
+  const whole = evidence.map(part =>
+    part.mark === undefined || part.record !== undefined ? part : { ...part, record: piece },
+  );
+  return { ...said, evidence: whole };
 }
 
 /** Order of the last motif of a piece that is there. */

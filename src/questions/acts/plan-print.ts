@@ -70,7 +70,7 @@ async function workOf(given: GivenPrint, editionTitle: string, draft: Draft): Pr
   const { workTitle, workForm, languages } = given;
   const title = workTitle ?? editionTitle;
   const field = workTitle !== undefined ? 'workTitle' : given.title !== undefined ? 'title' : 'caption';
-  await refuseNamesakes(draft.store, 'Work', title, { field, instead: 'work' }, given);
+  await refuseNamesakes(draft, 'Work', title, { field, instead: 'work' }, given);
   return draft.known('Work', title, { labels: [{ text: title }], form: workForm, languages }, { form: 'workForm' });
 }
 

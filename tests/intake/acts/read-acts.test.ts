@@ -74,7 +74,7 @@ test.each([
   ['piece-name,Piece name\nMug,x\n', 'tiles.csv: row 1: expected each column once, came "Piece name" twice'],
   ['piece-name\n\n', 'tiles.csv: expected at least one row or object for recordPiece, came none'],
   ['[]', 'tiles.csv: expected at least one row or object for recordPiece, came none'],
-  [`piece-name\n${'Mug\n'.repeat(20_001)}`, 'tiles.csv: expected at most 20,000 rows, came 20,001'],
+  [`piece-name\n${'Mug\n'.repeat(5_001)}`, 'tiles.csv: expected at most 5,000 rows, came 5,001'],
 ])('%j is refused as a whole', async (text, message) => {
   await expect(read(text)).rejects.toMatchObject({ code: 'INPUT_INVALID', message, place: { file: 'tiles.csv' } });
 });

@@ -5,8 +5,9 @@ import type { KindTable, KindTableRow } from '../intake/kind-table/read-kind-tab
 import { applyReview } from '../questions/apply-review.ts';
 import { reviewTables } from '../questions/review-tables.ts';
 import type { CliContext } from './context.ts';
-import { reviewNames } from './review-names.ts';
+import { problemsText } from './problems-text.ts';
 import { type ReviewReport, reviewJson, reviewText } from './review-text.ts';
+import { rowsInSentences } from './rows-in-sentences.ts';
 import { type SignedFlags, signedBy } from './signed-flags.ts';
 import { sizeOfSource } from './source-file.ts';
 import { printJson, printText, withDesk } from './with-desk.ts';
@@ -28,22 +29,24 @@ export async function takeTables(context: CliContext, flags: TablesFlags, files:
   const started = performance.now();
   const tables: KindTable[] = [];
   for (const file of files) tables.push(await openTable(context, file));
-  await withDesk(context, flags, async ({ store }) => {
+  await withDesk(context, flags, async desk => {
+    const { store } = desk;
     const reason = `table ${files.map(file => (file === '-' ? 'from standard input' : basename(file))).join(', ')}`;
     const next = { ...signedBy(flags, context, reason), moment: context.world.now() };
     const review = await reviewTables(store, next, rowsOf(tables));
-    const names = await reviewNames(store, review);
+    const rows = [...review.changed, ...review.added].map(({ row }) => row);
+    const names = await rowsInSentences(store, rows);
     const written = flags.apply === true ? await applyReview(store, review, next) : undefined;
     const report: ReviewReport = {
       review,
       names,
       applied: flags.apply === true,
-      changeSet: written?.changeSet,
+      written,
       seconds: (performance.now() - started) / 1000,
     };
     if (flags.report !== undefined) await writeWhole(flags.report, [JSON.stringify(reviewJson(report), null, 2)]);
     if (flags.json === true) printJson(context, reviewJson(report));
-    else printText(context, reviewText(report));
+    else printText(context, reviewText(report) + (await problemsText(desk, written?.problems ?? [])));
     if (review.refused.length > 0) context.partial();
   });
 }

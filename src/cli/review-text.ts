@@ -1,17 +1,21 @@
+import { claimSentence } from '../domain/model/claim-sentence.ts';
+import { isClaimKind } from '../domain/model/kinds.ts';
+import type { AnyClaim, AnyRow } from '../domain/model/row.ts';
 import { howMany } from '../domain/text/how-many.ts';
 import { oneLine } from '../domain/text/one-line.ts';
 import type { SourcePlace } from '../errors.ts';
+import type { AppliedReview } from '../questions/apply-review.ts';
 import type { ChangedCell } from '../questions/review-row.ts';
 import type { RefusedRow, TableReview } from '../questions/table-review.ts';
-import type { ReviewNames } from './review-names.ts';
+import type { NamedRows } from './named-rows.ts';
 
 export interface ReviewReport {
   readonly review: TableReview;
-  readonly names: ReviewNames;
+  readonly names: NamedRows;
   /** It was to be written. */
   readonly applied: boolean;
   /** Absent where nothing was written. */
-  readonly changeSet: number | undefined;
+  readonly written: AppliedReview | undefined;
   readonly seconds: number;
 }
 
@@ -19,18 +23,19 @@ export interface ReviewReport {
 const shown = 50;
 
 /** The whole report with the names of the API. */
-export function reviewJson({ review, names, changeSet, seconds }: ReviewReport): unknown {
+export function reviewJson({ review, names, written, seconds }: ReviewReport): unknown {
   return {
     rows: review.rows,
     changed: review.changed.map(({ place: { file, record }, row, cells, seen, now }) => ({
-      ...{ file, record, id: row.id, label: names(row), seen, now, cells },
+      ...{ file, record, id: row.id, label: called(row, names), seen, now, cells },
     })),
     added: review.added.map(({ place: { file, record }, row, cells }) => ({
-      ...{ file, record, id: row.id, label: names(row) },
+      ...{ file, record, id: row.id, label: called(row, names) },
       cells: cells.map(({ column, after }) => ({ column, after })),
     })),
     refused: review.refused.length,
-    changeSet: changeSet ?? null,
+    changeSet: written?.changeSet ?? null,
+    contradictions: written?.problems ?? null,
     seconds,
     problems: review.refused.flatMap(({ problems }) =>
       problems.map(({ place, code, message, moved }) => ({
@@ -42,19 +47,19 @@ export function reviewJson({ review, names, changeSet, seconds }: ReviewReport):
 }
 
 /** The same as a person reads it. */
-export function reviewText({ review, names, applied, changeSet }: ReviewReport): string {
+export function reviewText({ review, names, applied, written }: ReviewReport): string {
   const { rows, changed, added, refused } = review;
   const cells = changed.reduce((sum, row) => sum + row.cells.length, 0);
   const done =
-    changeSet !== undefined
-      ? `written as change set ${changeSet}`
+    written !== undefined
+      ? `written as change set ${written.changeSet}${written.problems === undefined ? ' (too many rows to look for contradictions)' : ''}`
       : `nothing was written${applied || changed.length + added.length === 0 ? '' : ': --apply writes it'}`;
   const lines = [
     `${howMany(rows, 'row')} read: ${howMany(cells, 'cell')} changed in ${howMany(changed.length, 'row')}, ${howMany(added.length, 'new row')}, ${refused.length.toLocaleString('en')} refused; ${done}`,
   ];
   if (changed.length > 0) lines.push('Changed:');
   for (const { place, row, cells, seen, now } of changed.slice(0, shown)) {
-    lines.push(`  ${row.id}, “${oneLine(names(row))}” (${placeText(place)})`, ...cells.map(cellText));
+    lines.push(`  ${row.id}, “${oneLine(called(row, names))}” (${placeText(place)})`, ...cells.map(cellText));
     if (now !== seen) lines.push(`    other columns were changed by change set ${now} since, and stay so`);
   }
   lines.push(...more(changed.length));
@@ -67,6 +72,11 @@ export function reviewText({ review, names, applied, changeSet }: ReviewReport):
   for (const row of refused.slice(0, shown)) lines.push(...problemLines(row));
   lines.push(...more(refused.length));
   return `${lines.join('\n')}\n`;
+}
+
+/** Records are called by their names, claims by what they say. */
+function called(row: AnyRow, names: NamedRows): string {
+  return isClaimKind(row.kind) ? claimSentence(row as AnyClaim, names.called) : names.called(row.id);
 }
 
 function more(count: number): string[] {

@@ -1,6 +1,17 @@
-import type { ChangeSet, GraphStore, WriteReceipt } from '../store/graph-store.ts';
+import type { ChangeSet, GraphStore } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
+import type { Contradiction } from './lineage-answer.ts';
+import { problemsOf } from './problems-of.ts';
 import type { TableReview } from './table-review.ts';
+
+export interface AppliedReview {
+  readonly changeSet: number;
+  /** Contradictions in which what was written takes part; undefined: too much was written to look for them. */
+  readonly problems: readonly Contradiction[] | undefined;
+}
+
+/** Most rows around which contradictions are looked for: each is as much work as a question. */
+const mostLookedAt = 200;
 
 /**
  * Writes what a review found to be changed or new, in one change set. It belongs to no intake: what people edit in tables
@@ -13,10 +24,11 @@ export async function applyReview(
   store: GraphStore,
   { changed, added }: TableReview,
   changeSet: Omit<ChangeSet, 'number'>,
-): Promise<WriteReceipt | undefined> {
+): Promise<AppliedReview | undefined> {
   if (changed.length + added.length === 0) return undefined;
-  return applyChanges(store, {
-    rows: [...changed, ...added].map(({ row }) => row),
+  const rows = [...changed, ...added].map(({ row }) => row);
+  const { changeSet: number } = await applyChanges(store, {
+    rows,
     added: await neverThere(
       store,
       added.map(({ row }) => row.id),
@@ -24,6 +36,7 @@ export async function applyReview(
     seen: new Map(changed.map(({ row, now }) => [row.id, now])),
     changeSet,
   });
+  return { changeSet: number, problems: rows.length > mostLookedAt ? undefined : await problemsOf(store, rows) };
 }
 
 /** A row that was taken out may be put again. */

@@ -115,7 +115,14 @@ describe('intake table of our own tables', () => {
     expect(code).toBe(1);
     expect(JSON.parse(readFileSync(report, 'utf8'))).toEqual(JSON.parse(out));
     expect(JSON.parse(out)).toEqual({
-      ...{ rows: expect.any(Number), seconds: expect.any(Number), refused: 1, changeSet: 6, added: [] },
+      ...{
+        rows: expect.any(Number),
+        seconds: expect.any(Number),
+        refused: 1,
+        changeSet: 6,
+        contradictions: [],
+        added: [],
+      },
       changed: [
         {
           ...{ file: file('Edition'), record: 3, id: 'edition-cabinet-august-1757', label: 'The Monthly Cabinet' },
@@ -153,6 +160,14 @@ describe('intake table of our own tables', () => {
     expect(both.out).toContain(
       'column extent: the table changes "48 pages" into "46 pages", but it was changed into "47 pages" since',
     );
+  });
+
+  test('what it brings into contradiction is told, and written all the same', async () => {
+    const text = 'id of Dating,seen in change set,of,event,date\n,,edition-shore-leipzig-1758,PUBLISHED,1761\n';
+    const { code, out } = await runCli(['intake', 'table', '-', '--apply', ...store], text);
+    expect(code).toBe(0);
+    expect(out).toContain('1 row read: 0 cells changed in 0 rows, 1 new row, 0 refused; written as change set 6\n');
+    expect(out).toMatch(/dating-shore-leipzig-1758/);
   });
 
   test('is read from standard input', async () => {

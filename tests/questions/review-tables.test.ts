@@ -168,7 +168,7 @@ describe('a row that was taken out', () => {
   test('can be added again', async () => {
     await takeOut('dating-a-b');
     const review = await datings('dating-a-b,,edition-a-b,PUBLISHED,1790-07,words: July 1790');
-    expect(await applyReview(store, review, nextChange)).toEqual({ changeSet: 3 });
+    expect(await applyReview(store, review, nextChange)).toEqual({ changeSet: 3, problems: [] });
     expect(await store.rows(['dating-a-b'])).toMatchObject([{ date: '1790-07', since: 3 }]);
   });
 });
@@ -327,7 +327,7 @@ test('one change set is written for all, which is no run of an intake: what it e
     'Edition.csv': 'id of Edition,seen in change set,title,work\nedition-a-b,1,C,work-a-b\n,,D,work-a-b\n',
     'Work.csv': 'id of Work,seen in change set,languages\nwork-a-b,1,de | en | fr\n',
   });
-  expect(await applyReview(store, review, nextChange)).toEqual({ changeSet: 2 });
+  expect(await applyReview(store, review, nextChange)).toEqual({ changeSet: 2, problems: [] });
   expect(await store.changeSets([2])).toEqual([{ number: 2, ...nextChange }]);
   expect(await store.rows(['work-a-b'])).toMatchObject([{ since: 2, languages: ['de', 'en', 'fr'] }]);
   expect(await applyReview(store, { rows: 0, changed: [], added: [], refused: [] }, nextChange)).toBe(undefined);

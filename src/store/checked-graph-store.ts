@@ -4,6 +4,7 @@ import { checkId, kindOfId } from '../domain/model/id.ts';
 import { claimKinds, isRecordKind, type KindName, recordKinds } from '../domain/model/kinds.ts';
 import { linksOfKind } from '../domain/model/links.ts';
 import type { AnyRow } from '../domain/model/row.ts';
+import { hasHalfCharacter } from '../domain/text/half-character.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, PutRow, WalkAsked, WriteBatch } from './graph-store.ts';
 
@@ -69,10 +70,7 @@ function checkPut({ row, sort }: PutRow): void {
     const id = values[link.name];
     if (id !== undefined) checkLink(row, link.name, link.to, id);
   }
-  for (const name in values) {
-    const value = values[name];
-    if (typeof value === 'string' && !value.isWellFormed()) throw halfCharacter(row, name);
-  }
+  for (const name in values) if (hasHalfCharacter(values[name])) throw halfCharacter(row, name);
 }
 
 const requiredNames: ReadonlyMap<KindName, readonly string[]> = new Map(

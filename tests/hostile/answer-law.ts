@@ -39,9 +39,9 @@ export function expectLawful(status: number, type: string, body: string): void {
 }
 
 /** Runs what answers, again where the machine was busy: the least of a few times counts. */
-export async function inTime<T>(answer: () => Promise<T>): Promise<T> {
+export async function inTime<T>(answer: () => Promise<T>, tries = 5): Promise<T> {
   let least = Infinity;
-  for (let time = 0; ; time++) {
+  for (let time = 1; ; time++) {
     const [begun, worked] = [performance.now(), process.cpuUsage()];
     const answered = await answer();
     const { user, system } = process.cpuUsage(worked);

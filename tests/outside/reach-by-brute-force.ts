@@ -74,6 +74,12 @@ export class BruteForce {
   }
 
   /** Days on which all datings hold, of a group of alternatives one; imprints let it have been for sale before. */
+  /** First and last day on which an edition may have come out, on its own dates; open ends are infinite. */
+  published({ claims }: Known): Span {
+    const days = this.#days(claims.filter(isCounted), 0);
+    return [days[0]?.[0] ?? -Infinity, days.at(-1)?.[1] ?? Infinity];
+  }
+
   #days(claims: readonly AnyClaim[], ahead: number): readonly Span[] {
     const datings = claims.filter(claim => claim.kind === 'Dating' && claim.event === 'PUBLISHED' && claim.date);
     const groups = Map.groupBy(datings as readonly ClaimOf<'Dating'>[], dating => dating.alternativeTo ?? dating.id);

@@ -158,8 +158,9 @@ async function keysInOrder(store: GraphStore, rows: readonly Placed[], order: Re
     return ids.map((id, i) => [sorts[i] ?? '', id]);
   }
   if (order === 'DATE') {
-    const windows = await store.windowsOf(ids);
-    return ids.map((id, i) => [windows[i]?.first ?? -Infinity, windows[i]?.last ?? Infinity, id]);
+    const brute = await readWhole(store);
+    const days = new Map(brute.editions.map(known => [known.edition.id, brute.published(known)]));
+    return ids.map(id => [...days.get(id)!, id]);
   }
   const ranks = ['IN_EVERY_CASE', 'IN_SOME_CASES', 'IN_NO_CASE', 'CONTRADICTORY'];
   return rows.map(({ row: { edition, verdict, margin } }) => {

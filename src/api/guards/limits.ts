@@ -22,7 +22,7 @@ export const defaultLimits: Limits = {
   tokens: 2_000,
   bodyBytes: 1_000_000,
   time: 10_000,
-  atOnce: 64,
+  atOnce: 32,
   waiting: 1_000,
   patience: 5_000,
 };

@@ -8,6 +8,7 @@ import { batchSize, type IntakeOptions } from './apply-intake.ts';
 import { differingFields } from './history.ts';
 import { addProblem, type IntakeReport } from './intake-report.ts';
 import type { World } from './ports.ts';
+import { unfitConventions } from './unfit-conventions.ts';
 
 /**
  * Applies the lines of a graph file, in batches. Ids are kept. A line that names what has not come yet waits for it; what
@@ -62,11 +63,24 @@ class GraphFileRun {
   }
 
   async take(batch: readonly GraphFileRow[]): Promise<void> {
-    const lines = [...this.#waiting, ...batch];
+    const lines = [...this.#waiting, ...(await this.#fit(batch))];
     const missing = await this.#missing(lines);
     const ready = lines.filter(line => !missing.has(line));
     this.#waiting = lines.filter(line => missing.has(line));
     await this.#apply(ready);
+  }
+
+  /** Lines without conventions that cannot come into force, which are refused. */
+  async #fit(batch: readonly GraphFileRow[]): Promise<readonly GraphFileRow[]> {
+    const conventions = batch.flatMap(({ row }) => (row.kind === 'Convention' ? [row] : []));
+    const unfit = await unfitConventions(this.#store, conventions);
+    return batch.filter(({ row, record }) => {
+      const error = unfit.get(row.id);
+      if (error === undefined) return true;
+      const { code, message, place } = error;
+      this.refuse({ code, message, place: { record, ...place } });
+      return false;
+    });
   }
 
   async finish(): Promise<IntakeReport> {

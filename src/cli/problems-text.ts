@@ -4,7 +4,11 @@ import { contradictionsText } from './contradictions-text.ts';
 import { rowsInSentences } from './rows-in-sentences.ts';
 
 /** Contradictions in which something takes part that was written; nothing where there are none. */
-export async function problemsText({ store, questions }: Desk, problems: readonly Contradiction[]): Promise<string> {
+export async function problemsText(
+  { store, questions }: Desk,
+  problems: readonly Contradiction[] | undefined,
+): Promise<string> {
+  if (problems === undefined) return 'It is written, but whether it contradicts anything could not be looked for.\n';
   if (problems.length === 0) return '';
   const [conventions, involved] = await Promise.all([
     questions.conventions(),

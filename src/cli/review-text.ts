@@ -52,7 +52,7 @@ export function reviewText({ review, names, applied, written }: ReviewReport): s
   const cells = changed.reduce((sum, row) => sum + row.cells.length, 0);
   const done =
     written !== undefined
-      ? `written as change set ${written.changeSet}${written.problems === undefined ? ' (too many rows to look for contradictions)' : ''}`
+      ? `written as change set ${written.changeSet}${written.problems === undefined ? ' (too many rows, or too little time, to look for contradictions)' : ''}`
       : `nothing was written${applied || changed.length + added.length === 0 ? '' : ': --apply writes it'}`;
   const lines = [
     `${howMany(rows, 'row')} read: ${howMany(cells, 'cell')} changed in ${howMany(changed.length, 'row')}, ${howMany(added.length, 'new row')}, ${refused.length.toLocaleString('en')} refused; ${done}`,

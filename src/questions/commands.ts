@@ -88,8 +88,8 @@ export interface Written {
   readonly row: Stamped<AnyRow> | undefined;
   /** Number of the change set; of the last one where nothing was changed. */
   readonly changeSet: number;
-  /** Contradictions in which what was written takes part. */
-  readonly problems: readonly Contradiction[];
+  /** Contradictions in which what was written takes part; undefined: they could not be looked for. */
+  readonly problems: readonly Contradiction[] | undefined;
 }
 
 export interface Superseded extends Written {
@@ -112,7 +112,8 @@ export interface Recorded {
   readonly written: number;
   /** Number of the change set; of the last one where nothing was written. */
   readonly changeSet: number;
-  readonly problems: readonly Contradiction[];
+  /** As of what is written. */
+  readonly problems: readonly Contradiction[] | undefined;
 }
 
 export type RecordedAct = Readonly<Record<string, AnyRow | readonly AnyRow[] | undefined>>;
@@ -130,5 +131,6 @@ export interface Undone {
   readonly restored: number;
   readonly removed: number;
   readonly changeSet: number;
-  readonly problems: readonly Contradiction[];
+  /** As of what is written. */
+  readonly problems: readonly Contradiction[] | undefined;
 }

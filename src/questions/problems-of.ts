@@ -12,6 +12,7 @@ import { kindOfId } from '../domain/model/id.ts';
 import { isRecordKind, type KindName } from '../domain/model/kinds.ts';
 import { linkKinds, linksOfKind } from '../domain/model/links.ts';
 import type { AnyClaim, AnyRow } from '../domain/model/row.ts';
+import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, Via, Walk } from '../store/graph-store.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
 import { FoundRows } from './found-rows.ts';
@@ -23,9 +24,22 @@ import { leastOnTheWay } from './lineage-ways.ts';
 /**
  * Contradictions of circles, dates and handedness in which some rows take part, as the claims stand now under the default
  * basis: those that can be seen from what the rows name, over all that was copied from or printed from it, and two steps
- * around what dates it.
+ * around what dates it. Undefined where the store could not be asked for all of it in its time.
  */
-export async function problemsOf(store: GraphStore, rows: readonly AnyRow[]): Promise<readonly Contradiction[]> {
+export async function problemsOf(
+  store: GraphStore,
+  rows: readonly AnyRow[],
+): Promise<readonly Contradiction[] | undefined> {
+  try {
+    return await contradictionsAround(store, rows);
+  } catch (error) {
+    // What was written is written: trouble of the store in looking around it must not say that it was not.
+    if (error instanceof PlatestemmaError && error.code.startsWith('STORE_')) return undefined;
+    throw error;
+  }
+}
+
+async function contradictionsAround(store: GraphStore, rows: readonly AnyRow[]): Promise<readonly Contradiction[]> {
   const said = rows.filter(row => tellsOf.has(row.kind) && (isRecordKind(row.kind) || counts(row as AnyClaim)));
   if (said.length === 0) return [];
   const subjects = [...new Set(said.flatMap(row => [row.id, ...linkedIds(row)]))].filter(id => isSubject(id));

@@ -48,7 +48,7 @@ function answer(act: Act): string {
   const named = Object.entries(act.answers).map(([name, each]) => answerField(name, each));
   const rest = [
     '  "Number of the change set; of the last one where nothing was changed."\n  changeSet: Int!',
-    '  "Contradictions in which what was written takes part. They are told, and never refused."\n  problems: [Problem!]!',
+    '  "Contradictions in which what was written takes part. They are told, and never refused. Null: it is written, but they could not be looked for."\n  problems: [Problem!]',
   ];
   return `${described(`What ${act.name} wrote, or found written.`)}type ${answerName(act)} {\n${[...named, ...rest].join('\n')}\n}`;
 }

@@ -67,7 +67,7 @@ function answer(kind: KindName): string {
     : [`${described('The claim whose place was taken; null where none was.', '  ')}  superseded: ${kind}`];
   const rest = [
     '  "Number of the change set; of the last one where nothing was changed."\n  changeSet: Int!',
-    '  "Contradictions in which what was written takes part. They are told, and never refused."\n  problems: [Problem!]!',
+    '  "Contradictions in which what was written takes part. They are told, and never refused. Null: it is written, but they could not be looked for."\n  problems: [Problem!]',
   ];
   return `${described(`What was written: ${one}.`)}type ${kind}Written {\n${[row, ...old, ...rest].join('\n')}\n}`;
 }

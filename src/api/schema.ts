@@ -6,6 +6,7 @@ import { claimKindNames, recordKindNames } from '../domain/model/kinds.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { kindEnumValue } from '../domain/model/sdl-names.ts';
 import { actResolvers } from './resolvers/act-resolvers.ts';
+import { conventionMutations, conventionResolvers } from './resolvers/convention-resolvers.ts';
 import { descentResolvers } from './resolvers/descent-resolvers.ts';
 import { kindResolvers } from './resolvers/kind-resolvers.ts';
 import { lineageResolvers } from './resolvers/lineage-resolvers.ts';
@@ -16,6 +17,7 @@ import { scalars } from './scalars/scalars.ts';
 
 /** The schema of schema/graphql/ with its resolvers. That the texts are valid is shown by a test, not at every start. */
 export function makeSchema(): GraphQLSchema {
+  const ofKinds = kindResolvers();
   const byKind = { __resolveType: (row: AnyRow) => row.kind };
   return makeExecutableSchema({
     typeDefs: sdlFiles(),
@@ -24,14 +26,15 @@ export function makeSchema(): GraphQLSchema {
     noLocation: true,
     resolvers: {
       ...Object.fromEntries(Object.entries(scalars).map(([name, scalar]) => [name, coercions(scalar)])),
-      ...kindResolvers(),
+      ...ofKinds,
+      Convention: { ...ofKinds['Convention'], ...conventionResolvers },
       ...answerResolvers,
       ...reachResolvers,
       ...lineageResolvers,
       ...descentResolvers,
       ...problemResolvers,
       Query: queryResolvers,
-      Mutation: { ...mutationResolvers, ...actResolvers },
+      Mutation: { ...mutationResolvers, ...conventionMutations, ...actResolvers },
       RecordKind: Object.fromEntries(recordKindNames.map(kind => [kindEnumValue(kind), kind])),
       ClaimKind: Object.fromEntries(claimKindNames.map(kind => [kindEnumValue(kind), kind])),
       DayBounds: {

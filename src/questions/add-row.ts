@@ -5,13 +5,23 @@ import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { changeRows } from './change-rows.ts';
 import type { NewRow, Signed, Written } from './commands.ts';
+import { newConvention } from './new-convention.ts';
 import type { World } from './ports.ts';
 import { written } from './written.ts';
 
 export async function addRow(store: GraphStore, world: World, given: NewRow, signed: Signed): Promise<Written> {
+  if (given.kind === 'Convention') return addConvention(store, world, given, signed);
   const row = newRow(world, given);
   if (given.id !== undefined) await checkFree(store, row.id);
   const changeSet = await changeRows(store, world, signed, { added: [row] });
+  return written(store, row, changeSet);
+}
+
+/** One that was taken out is there again, with what is given now. */
+async function addConvention(store: GraphStore, world: World, given: NewRow, signed: Signed): Promise<Written> {
+  const row = newRow(world, await newConvention(store, given));
+  const isNew = (await store.versions(row.id)).length === 0;
+  const changeSet = await changeRows(store, world, signed, isNew ? { added: [row] } : { changed: [{ row }] });
   return written(store, row, changeSet);
 }
 

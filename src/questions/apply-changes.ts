@@ -3,7 +3,6 @@ import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { findable } from '../domain/text/findable.ts';
 import type { EditionWindow, GraphStore, PutRow, WriteBatch, WriteReceipt } from '../store/graph-store.ts';
-import { conventionsInForce } from './conventions-in-force.ts';
 import { datedDays } from './dated-days.ts';
 import { editionWindow, windowLinks } from './edition-window.ts';
 
@@ -71,10 +70,6 @@ export async function prepareChanges(
   const { rows, added, mayReturn, seen, ...batch } = proposed;
   const removed = new Set(batch.remove?.map(({ id }) => id));
   if (rows.some(row => !added.has(row.id)) || removed.size > 0) await underway.written;
-  if (rows.some(({ kind }) => kind === 'Convention')) {
-    await underway.written;
-    await conventionsInForce(store, rows);
-  }
   return {
     ...batch,
     put: rows.map(row => {

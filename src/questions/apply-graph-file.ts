@@ -5,6 +5,7 @@ import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import { batchSize, type IntakeOptions } from './apply-intake.ts';
+import { conventionRefusals } from './convention-versions.ts';
 import { differingFields } from './history.ts';
 import { addProblem, type IntakeReport } from './intake-report.ts';
 import type { World } from './ports.ts';
@@ -121,14 +122,26 @@ class GraphFileRun {
 
   async #apply(lines: readonly GraphFileRow[]): Promise<void> {
     const stored = await this.#store.rows(lines.map(line => line.row.id));
-    const sets = await this.#store.changeSets(stored.map(row => row?.since ?? 0));
+    const [sets, refusals] = await Promise.all([
+      this.#store.changeSets(stored.map(row => row?.since ?? 0)),
+      conventionRefusals(
+        this.#store,
+        lines.map(line => line.row),
+      ),
+    ]);
     const rows: AnyRow[] = [];
     const added = new Set<string>();
     lines.forEach((line, i) => {
+      const [before, untouched] = [stored[i], sets[i]?.batch !== undefined];
+      const refusal = before === undefined || untouched ? refusals.get(line.row.id) : undefined;
+      if (refusal !== undefined) {
+        const { code, message, place } = refusal;
+        this.refuse({ code, message, place: { record: line.record, ...place } });
+        return;
+      }
       this.#report.records++;
-      const before = stored[i];
       if (before === undefined) added.add(line.row.id);
-      if (this.#weigh(line, before, sets[i]?.batch !== undefined)) rows.push(line.row);
+      if (this.#weigh(line, before, untouched)) rows.push(line.row);
     });
     if (this.#options.dryRun === true || rows.length === 0) return;
     const receipt = await applyChanges(this.#store, {

@@ -4,6 +4,7 @@ import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { GraphStore, RemovedRow } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import type { Signed } from './commands.ts';
+import { withNextVersions } from './convention-versions.ts';
 import { checkNamedWithin } from './named-within.ts';
 import type { World } from './ports.ts';
 
@@ -17,7 +18,7 @@ export interface RowChanges {
 }
 
 /**
- * Writes checked rows as one change set.
+ * Writes checked rows as one change set; versions of conventions count up by themselves.
  * @returns its number, or that of the last one where nothing is to be written
  * @throws NOT_FOUND for the first id that a row names in whatever place and that is not there; STILL_NAMED
  */
@@ -28,7 +29,7 @@ export async function changeRows(
   { added = [], changed = [], removed = [] }: RowChanges,
 ): Promise<number> {
   if (added.length + changed.length + removed.length === 0) return store.lastChangeSet();
-  const rows = [...added, ...changed.map(({ row }) => row)];
+  const rows = await withNextVersions(store, [...added, ...changed.map(({ row }) => row)]);
   await checkNamed(store, rows);
   await checkNamedWithin(store, new Set(removed.map(({ id }) => id)));
   const receipt = await applyChanges(store, {

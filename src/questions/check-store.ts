@@ -7,6 +7,7 @@ import { applyChanges } from './apply-changes.ts';
 import { checksum } from './export-graph.ts';
 import type { World } from './ports.ts';
 import { WindowCounts } from './window-counts.ts';
+import { wrongConventions } from './wrong-conventions.ts';
 import { wrongDerived } from './wrong-derived.ts';
 
 export interface StoreCheck {
@@ -43,6 +44,7 @@ export async function checkStore(
     const rows = await store.scan(after, stretch);
     const found = [
       ...(await danglingNames(store, rows)),
+      ...(await wrongConventions(store, rows)),
       ...(await wrongDerived(store, rows, options.rebuild, counts)),
     ];
     faults.push(...found);

@@ -4,6 +4,7 @@ import type { Commands } from './commands.ts';
 import { editRow } from './edit-row.ts';
 import type { World } from './ports.ts';
 import { recordActs } from './record-acts.ts';
+import { setConvention } from './set-convention.ts';
 import { supersedeClaim } from './supersede-claim.ts';
 import { undo } from './undo.ts';
 import { restoreRow, withdrawRow } from './withdraw-row.ts';
@@ -23,6 +24,7 @@ export function commandStore(store: GraphStore, world: World): Commands {
     restore: (what, signed) => inTurn(() => restoreRow(store, world, what, signed)),
     supersede: (edit, signed) => inTurn(() => supersedeClaim(store, world, edit, signed)),
     undo: (what, signed) => inTurn(() => undo(store, world, what, signed)),
+    setConvention: (what, signed) => inTurn(() => setConvention(store, world, what, signed)),
     record: (acts, signed, isTrial) => inTurn(() => recordActs(store, world, acts, signed, isTrial)),
   };
 }

@@ -34,6 +34,11 @@ export interface Commands {
    */
   undo(what: Undoing, signed: Signed): Promise<Undone>;
   /**
+   * Gives a convention another value, whether there is a record of it yet or not. One that has it writes nothing.
+   * @throws REVISION_MOVED
+   */
+  setConvention(what: SetConvention, signed: Signed): Promise<Written>;
+  /**
    * Acts, each of which writes several records and claims: all of them in one change set, or none. What is said already is
    * not said again. In acts that are recorded together one name of a kind is one record.
    * @param isTrial all is worked out, and nothing is written
@@ -68,6 +73,15 @@ export interface Edit extends RowSeen {
   readonly fields: Readonly<Record<string, unknown>>;
   /** Fields that somebody else changed since are left as they are, if they are none of those given. */
   readonly merge?: boolean;
+}
+
+export interface SetConvention {
+  readonly key: string;
+  readonly value: unknown;
+  /** Where the value comes from; "convention" if absent. */
+  readonly source?: string;
+  /** As of a row that is edited. */
+  readonly seen?: number;
 }
 
 export interface Withdrawal extends RowSeen {

@@ -1,16 +1,13 @@
 import { type Conventions, defaultConventions } from '../domain/conventions/conventions.ts';
 import { withOverrides } from '../domain/conventions/with-overrides.ts';
-import type { AnyRow, RecordOf } from '../domain/model/row.ts';
+import type { RecordOf } from '../domain/model/row.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 
 const stretch = 200;
 
-/** The conventions that ship with the program, with those of the store, and those about to be written, in their place. */
-export async function conventionsInForce(store: GraphStore, written: readonly AnyRow[] = []): Promise<Conventions> {
-  const changed = written.filter(row => row.kind === 'Convention');
-  const isChanged = new Set(changed.map(row => row.id));
-  const stored = (await storedConventions(store)).filter(({ id }) => !isChanged.has(id));
-  return withOverrides(defaultConventions, [...changed, ...stored]);
+/** The conventions that ship with the program, with those of the store in their place. */
+export async function conventionsInForce(store: GraphStore): Promise<Conventions> {
+  return withOverrides(defaultConventions, await storedConventions(store));
 }
 
 /** The conventions that a store has. */

@@ -1,4 +1,5 @@
 import { hash } from 'node:crypto';
+import { conventionId } from '../domain/conventions/convention-use.ts';
 import { makeId } from '../domain/model/id.ts';
 import { columnName } from '../domain/tables/table-columns.ts';
 import type { KindTableRow } from '../intake/kind-table/read-kind-table.ts';
@@ -23,8 +24,10 @@ export class NewRowIds {
     return new NewRowIds(first ?? next);
   }
 
-  /** Rows that are the same are told apart by how many came before. */
+  /** Rows that are the same are told apart by how many came before; a convention has the id of its key. */
   idFor({ kind, cells }: KindTableRow): string {
+    const key = kind === 'Convention' ? keyOf(cells) : '';
+    if (key !== '') return conventionId(key);
     const said = [...cells]
       .filter(([, text]) => text.trim() !== '')
       .map(([column, text]) => JSON.stringify([columnName(column, kind), text]))
@@ -35,4 +38,9 @@ export class NewRowIds {
     const bytes = hash('sha256', `${this.#store}\n${row}\n${times}`, 'buffer');
     return makeId(kind, count => bytes.subarray(0, count));
   }
+}
+
+function keyOf(cells: KindTableRow['cells']): string {
+  for (const [column, text] of cells) if (column.holds === 'field' && column.name === 'key') return text.trim();
+  return '';
 }

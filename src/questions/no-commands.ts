@@ -13,5 +13,6 @@ export const noCommands: Commands = {
   restore: refuse,
   supersede: refuse,
   undo: refuse,
+  setConvention: refuse,
   record: refuse,
 };

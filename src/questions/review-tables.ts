@@ -1,15 +1,16 @@
 import { checkRow } from '../domain/model/check-row.ts';
 import { checkId } from '../domain/model/id.ts';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
-import { PlatestemmaError, type SourcePlace } from '../errors.ts';
+import { type ErrorCode, PlatestemmaError, type SourcePlace } from '../errors.ts';
 import type { Refusal } from '../intake/intention.ts';
 import type { KindTableRow } from '../intake/kind-table/read-kind-table.ts';
 import type { ChangeSet, GraphStore } from '../store/graph-store.ts';
 import { namesNowhere } from './names-nowhere.ts';
 import { NewRowIds } from './new-row-ids.ts';
+import { reviewConventions } from './review-conventions.ts';
 import { type ChangedCell, type RowDifference, reviewRow } from './review-row.ts';
 import { type AddedRow, type ChangedRow, problemOf, type RefusedRow, type TableReview } from './table-review.ts';
-import { idOf, rowsAsSeen, stateOf, unseen } from './table-row-seen.ts';
+import { idOf, type RowState, rowsAsSeen, stateOf, unseen } from './table-row-seen.ts';
 
 /** Rows of tables that are looked at together. */
 const stretch = 500;
@@ -69,8 +70,8 @@ class Reviewing {
         this.#refuseTwice(row);
         const state = stateOf(row, now[i], then[i]);
         if (state === 'new') this.#add(row, ids[i]!);
-        else if (state === 'added before' || (state === 'unseen' && saysTheSame(row, now[i]!))) this.#rows++;
-        else if (state === 'unseen') throw unseen(now[i]!.id);
+        else if (isTaken(state, row, now[i]!)) this.#rows++;
+        else if (state !== 'there') throw unseen(now[i]!.id);
         else this.#compare(row, then[i]!, now[i]!);
       } catch (error) {
         if (!(error instanceof PlatestemmaError) || error instanceof TooMuch) throw error;
@@ -89,8 +90,23 @@ class Reviewing {
         this.#takeBack(row, 'NOT_FOUND', `names ${named}, which is neither in the store nor in a table`);
       }
       if (missing.size > 0) continue;
+      await this.#takeConventions();
       const [changed, added] = [[...this.#changed.values()], [...this.#added.values()]];
       return { rows: this.#rows, changed, added, refused: this.#refused };
+    }
+  }
+
+  async #takeConventions(): Promise<void> {
+    const rows = [...this.#changed.values(), ...this.#added.values()];
+    for (const [id, found] of await reviewConventions(this.#store, rows)) {
+      if (found instanceof PlatestemmaError) {
+        const { field } = found.place ?? {};
+        this.#takeBack(id, found.code, found.message.replace(`${id}, field ${field}: `, ''), field);
+        continue;
+      }
+      const [changed, added] = [this.#changed.get(id), this.#added.get(id)];
+      if (changed !== undefined) this.#changed.set(id, { ...changed, row: found });
+      if (added !== undefined) this.#added.set(id, { ...added, row: found });
     }
   }
 
@@ -108,7 +124,9 @@ class Reviewing {
   #add(row: KindTableRow, id: string): void {
     checkId(id);
     const empty = { id, kind: row.kind } as AnyRow;
-    const difference = reviewRow(row, empty, empty);
+    const said = reviewRow(row, empty, empty);
+    // Versions of conventions count up by themselves: what follows is known in the end.
+    const difference = row.kind === 'Convention' ? { ...said, row: { version: 1, ...said.row } } : said;
     const place = { ...row.place, key: id };
     if (this.#refuseFaults(place, difference)) return;
     this.#rows++;
@@ -143,16 +161,21 @@ class Reviewing {
     throw new PlatestemmaError('INPUT_INVALID', `"${id}" stands in ${first} too: ${copies}`);
   }
 
-  #takeBack(id: string, code: 'INPUT_INVALID' | 'NOT_FOUND', message: string): void {
+  #takeBack(id: string, code: ErrorCode, message: string, column?: string): void {
     const before = this.#changed.get(id) ?? this.#added.get(id);
     if (before === undefined) return;
     this.#changed.delete(id);
     this.#added.delete(id);
-    this.#refused.push({ place: before.place, problems: [problemOf(before.place, code, message)] });
+    this.#refused.push({ place: before.place, problems: [problemOf(before.place, code, message, column)] });
   }
 }
 
-/** It was added by the same table before. */
+/** Another row without an id has that id only if it is the same; the id of a convention is that of its key. */
+function isTaken(state: RowState, row: KindTableRow, now: Stamped<AnyRow>): boolean {
+  if (state === 'added before' && row.kind !== 'Convention') return true;
+  return (state === 'added before' || state === 'unseen') && saysTheSame(row, now);
+}
+
 function saysTheSame(row: KindTableRow, now: Stamped<AnyRow>): boolean {
   const { cells, faults } = reviewRow(row, now, now);
   return cells.length + faults.length === 0;

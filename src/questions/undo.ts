@@ -76,7 +76,8 @@ type Version = Stamped<AnyRow> | undefined;
 
 function isSame(one: Version, other: Version): boolean {
   if (one === undefined || other === undefined) return one === other;
-  return differingFields(one, other).length === 0;
+  // Versions of conventions count on: one that has its old value again is as it was.
+  return differingFields(one, other).every(({ name }) => one.kind === 'Convention' && name === 'version');
 }
 
 function movedSince(number: number, moved: readonly { readonly id: string }[]): PlatestemmaError {

@@ -1,3 +1,4 @@
+import { conventionId } from '../../src/domain/conventions/convention-use.ts';
 import type { Field, ItemField, Kind } from '../../src/domain/model/declaration.ts';
 import {
   claimKindNames,
@@ -18,21 +19,25 @@ export interface RandomLinks {
 const kinds: readonly KindName[] = [...recordKindNames, ...claimKindNames];
 const texts = ['the dog at the gate', 'A "b"\n', '花鳥図', '𠮷野', 'é', "d'après nature, 12"];
 
-/** Conventions are looked at by whoever reads them: these may have such values, and say nothing of editions. */
+/** Conventions have the id and the form of their key: these may have such values, and say nothing of editions. */
 const conventions = [
-  { key: 'copy.minLag', value: 3 },
+  { key: 'copy.minLag', value: 3, unit: 'd' },
   { key: 'copy.afterIssue', value: false },
-  { key: 'person.minMakingAge', value: 14 },
+  { key: 'person.minMakingAge', value: 14, unit: 'y' },
 ];
 
 /** Rows of every kind, so many of each (3 at most), that name each other and have whatever their declarations let them have. */
 export function randomRows(each: number, roll: Dice): readonly AnyRow[] {
-  const links: RandomLinks = { idOf: kind => `${kind.toLowerCase()}-any-${roll.below(each)}` };
+  const idOf = (kind: KindName, i: number) =>
+    kind === 'Convention' ? conventionId(conventions[i]!.key) : `${kind.toLowerCase()}-any-${i}`;
+  const links: RandomLinks = { idOf: kind => idOf(kind, roll.below(each)) };
   const numbers = Array.from({ length: each }, (_, i) => i);
   return kinds.flatMap(kind =>
     numbers.map(i => {
-      const row = randomRow(kind, `${kind.toLowerCase()}-any-${i}`, links, roll);
-      return row.kind === 'Convention' ? { ...row, ...conventions[i]! } : row;
+      const row = randomRow(kind, idOf(kind, i), links, roll);
+      if (row.kind !== 'Convention') return row;
+      const { unit: _unit, ...convention } = row;
+      return { ...convention, ...conventions[i]!, version: row.version + 1 };
     }),
   );
 }

@@ -1,3 +1,4 @@
+import { conventionId } from '../../src/domain/conventions/convention-use.ts';
 import type { Certainty } from '../../src/domain/model/counted.ts';
 import { type KindName, type RecordKindName, recordKindNames } from '../../src/domain/model/kinds.ts';
 import type { AnyClaim, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
@@ -122,11 +123,11 @@ const conventions = {
   },
 } as const;
 
-/** One of those that answers rest on, by an id that follows from its key. */
+/** One of those that answers rest on. */
 export function randomConvention(roll: Dice): RecordOf<'Convention'> {
   const key = roll.pick(Object.keys(conventions) as readonly (keyof typeof conventions)[]);
-  const id = `convention-of-${key.toLowerCase().replaceAll('.', '-')}`;
-  return { id, kind: 'Convention', key, value: conventions[key](roll), source: 'a tester', version: 1 + roll.below(9) };
+  const value = conventions[key](roll);
+  return { id: conventionId(key), kind: 'Convention', key, value, source: 'a tester', version: 2 + roll.below(9) };
 }
 
 /** Of rows of one id the last. */

@@ -10,15 +10,18 @@ export interface Convention<K extends string = string, V = unknown> {
   /** Counts up with each change, from 1. */
   readonly version: number;
   readonly doc: string;
+  /** Why no other value can take its place; absent: one can. */
+  readonly fixed?: string;
 }
 
-/** Version 1 of a convention, its value typed by example. */
+/** Version 1 of a convention, its value typed by example. @param fixed why no other value can take its place */
 export function convention<const K extends string, V>(
   key: K,
   value: V,
   unit: string,
   source: string,
   doc: string,
+  fixed?: string,
 ): Convention<K, V> {
-  return Object.freeze({ key, value, unit, source, version: 1, doc });
+  return Object.freeze({ key, value, unit, source, version: 1, doc, ...(fixed === undefined ? {} : { fixed }) });
 }

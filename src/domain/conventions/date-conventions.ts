@@ -1,6 +1,9 @@
 import { defaultSlack } from '../dates/slack.ts';
 import { convention } from './convention.ts';
 
+const readWhenTaken =
+  'words are read by it once, when they are taken in; edit the date of a dating whose words mean something else';
+
 /** How dates and phrases are read where the words leave a choice. */
 export const dateConventions = [
   convention('date.slack.day', defaultSlack.day, 'd', 'convention', 'Days around an approximate day, on both sides.'),
@@ -61,7 +64,15 @@ export const dateConventions = [
     '',
     'common practice',
     'What a "c" before a year means, by kind of catalogue.',
+    readWhenTaken,
   ),
-  convention('phrase.beforeExcludes', true, '', 'convention', '"Before 1770" and "after 1770" leave out 1770 itself.'),
+  convention(
+    'phrase.beforeExcludes',
+    true,
+    '',
+    'convention',
+    '"Before 1770" and "after 1770" leave out 1770 itself.',
+    readWhenTaken,
+  ),
   convention('phrase.century', 'XX00-XX99', '', 'convention', 'Years of a century: the eighteenth is 1700 to 1799.'),
 ] as const;

@@ -1,7 +1,7 @@
 import { PlatestemmaError } from '../../errors.ts';
-import { type Check, conventionChecks, routeCheck } from './convention-checks.ts';
+import { checkOfKey, expectedValue, noKey } from './convention-form.ts';
 import { conventionId } from './convention-use.ts';
-import { type ConventionInForce, type ConventionKey, type Conventions, conventionsOf } from './conventions.ts';
+import { type ConventionInForce, type Conventions, conventionsOf } from './conventions.ts';
 import type { RouteRow } from './route-conventions.ts';
 
 /** A Convention record of the store, as far as it matters here. */
@@ -28,16 +28,16 @@ export function withOverrides(conventions: Conventions, stored: readonly StoredC
     if (seen.has(row.key)) throw invalid(`expected one convention for each key, came two for "${row.key}"`, row);
     seen.add(row.key);
     const single = singles.get(row.key);
-    if (single !== undefined) singles.set(row.key, inForce(row, conventionChecks[row.key as ConventionKey], single));
-    else routes.set(row.key, inForce(row, routeCheckFor(row), routes.get(row.key)) as ConventionInForce<RouteRow>);
+    if (single !== undefined) singles.set(row.key, inForce(row, single));
+    else routes.set(row.key, inForce(row, routes.get(row.key)) as ConventionInForce<RouteRow>);
   }
   return conventionsOf([...singles.values()], [...routes.values()]);
 }
 
-function inForce(row: StoredConvention, check: Check, before: ConventionInForce | undefined): ConventionInForce {
-  if (!check.accepts(row.value)) {
-    throw invalid(`expected ${check.expected} for "${row.key}", came ${JSON.stringify(row.value)}`, row);
-  }
+function inForce(row: StoredConvention, before: ConventionInForce | undefined): ConventionInForce {
+  const check = checkOfKey(row.key);
+  if (check === undefined) throw invalid(noKey(row.key), row);
+  if (!check.accepts(row.value)) throw invalid(expectedValue(row.key, check, row.value), row);
   if (!Number.isSafeInteger(row.version) || row.version < 1) {
     throw invalid(`expected a version 1 or more for "${row.key}", came ${row.version}`, row);
   }
@@ -50,13 +50,6 @@ function inForce(row: StoredConvention, check: Check, before: ConventionInForce 
     version: row.version,
     doc: before?.doc ?? 'A recorded route.',
   };
-}
-
-const routeName = /^route\.[a-z0-9]+(?:-[a-z0-9]+)*$/;
-
-function routeCheckFor(row: StoredConvention): Check {
-  if (routeName.test(row.key)) return routeCheck;
-  throw invalid(`expected the key of a convention, or "route." and words joined by hyphens, came "${row.key}"`, row);
 }
 
 function invalid(message: string, row: StoredConvention): PlatestemmaError {

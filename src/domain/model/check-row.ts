@@ -1,11 +1,12 @@
 import { PlatestemmaError, type SourcePlace } from '../../errors.ts';
+import { conventionFault } from '../conventions/convention-form.ts';
 import { checkRowLinks } from './check-row-links.ts';
 import type { FaultMessage } from './check-row-message.ts';
 import { FormCheck } from './form-check.ts';
 import { rowSchema } from './graph-file-schema.ts';
 import { claimKindNames, type KindName, recordKindNames } from './kinds.ts';
 import { nearName } from './near-name.ts';
-import type { AnyRow, Origin } from './row.ts';
+import type { AnyRow, Origin, RecordOf } from './row.ts';
 
 /** A row as it came, with its origins apart. */
 export interface CheckedRow {
@@ -27,7 +28,16 @@ export function checkRow(value: unknown, place: SourcePlace): CheckedRow {
   if (fault !== undefined) throw formFault(kind, given, fault, place);
   const { origins, ...row } = given as unknown as AnyRow & { readonly origins?: readonly Origin[] };
   checkRowLinks(row as AnyRow, { ...place, key: row.id });
+  if (row.kind === 'Convention') checkConvention(row, { ...place, key: row.id });
   return { row: row as AnyRow, origins: origins ?? [] };
+}
+
+/** @throws INPUT_INVALID */
+function checkConvention(row: RecordOf<'Convention'>, place: SourcePlace): void {
+  const fault = conventionFault(row);
+  if (fault === undefined) return;
+  const { field, message } = fault;
+  throw new PlatestemmaError('INPUT_INVALID', `${row.id}, field ${field}: ${message}`, { place: { ...place, field } });
 }
 
 const kindNames: readonly KindName[] = [...recordKindNames, ...claimKindNames];

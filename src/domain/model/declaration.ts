@@ -20,6 +20,8 @@ interface Added {
 interface FieldBase extends Added {
   readonly doc: string;
   readonly required?: true;
+  /** Where people write it need not be given: the program does. */
+  readonly filled?: true;
 }
 
 export interface TextField extends FieldBase {

@@ -92,7 +92,8 @@ export function inputField(name: string, field: Field | ItemField, isNew: boolea
   const unit = 'unit' in field && field.unit !== undefined ? ` Unit: ${field.unit}.` : '';
   const one = field.type === 'items' ? `${field.name}Input` : sdlNamedType(field);
   const isList = field.type === 'items' || ('many' in field && field.many === true);
-  const type = `${isList ? `[${one}!]` : one}${isNew && field.required === true ? '!' : ''}`;
+  const isNeeded = isNew && field.required === true && field.filled !== true;
+  const type = `${isList ? `[${one}!]` : one}${isNeeded ? '!' : ''}`;
   return `${described(field.doc + unit, '  ')}  ${name}: ${type}`;
 }
 

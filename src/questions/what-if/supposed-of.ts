@@ -28,10 +28,17 @@ export async function supposedOf(
   const ids = await idsFor(store, supposed);
   const rows = supposed.map(({ value, place = {} }, i): Placed => {
     const at = { record: i + 1, ...place };
-    return { row: checked(isRow(value) ? { ...value, id: ids[i]! } : value, at), place: at };
+    return { row: checked(isRow(value) ? { ...filled(value, conventions), id: ids[i]! } : value, at), place: at };
   });
   await checkNames(store, rows);
   return rows.map(({ row }) => row);
+}
+
+/** A convention without a version has the one that follows. */
+function filled(value: GivenRow, { all }: Conventions): GivenRow {
+  if (value['kind'] !== 'Convention' || (value['version'] ?? undefined) !== undefined) return value;
+  const version = all.find(({ key }) => key === value['key'])?.version ?? 0;
+  return { ...value, version: version + 1 };
 }
 
 function checked(value: unknown, place: SourcePlace): AnyRow {

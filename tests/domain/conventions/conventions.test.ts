@@ -79,8 +79,8 @@ describe('stored records', () => {
   });
 
   test.each<[string, unknown, string]>([
-    ['imprintAhead', '60', 'expected a whole number, 0 or more for "imprintAhead", came "60"'],
-    ['imprintAhead', -1, 'expected a whole number, 0 or more for "imprintAhead", came -1'],
+    ['imprintAhead', '60', 'expected a whole number, 0 to 1,000,000 for "imprintAhead", came "60"'],
+    ['imprintAhead', -1, 'expected a whole number, 0 to 1,000,000 for "imprintAhead", came -1'],
     [
       'route.sameTown',
       { within: 15, least: 40, most: 30 },
@@ -94,7 +94,7 @@ describe('stored records', () => {
     [
       'imprintBehind',
       60,
-      'expected the key of a convention, or "route." and words joined by hyphens, came "imprintBehind"',
+      'expected the key of a convention, or "route." and words joined by hyphens, came "imprintBehind" (did you mean "imprintAhead"?)',
     ],
   ])('of %s with %j are refused', (key, value, message) => {
     expect(refusal(override(key, value))).toEqual(['INPUT_INVALID', message]);

@@ -14,6 +14,6 @@ export const convention = {
     value: { type: 'json', required: true, doc: 'Its value.' },
     unit: { type: 'text', doc: 'Unit of the value.' },
     source: { type: 'text', required: true, doc: 'Where the value comes from, or "convention", or "common practice".' },
-    version: { type: 'integer', least: 1, required: true, doc: 'Counts up with each change.' },
+    version: { type: 'integer', least: 1, required: true, filled: true, doc: 'Counts up by itself with each change.' },
   },
 } as const satisfies RecordKind;

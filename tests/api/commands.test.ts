@@ -309,3 +309,65 @@ describe('a change to what has moved', () => {
     expect((await undo(last + 1)).data).toEqual({ undo: { undone: [], restored: 0, removed: 0 } });
   });
 });
+
+describe('a convention that is set by its key', () => {
+  const set = `mutation ($input: SetConventionInput!) {
+    setConvention(input: $input) {
+      convention { id key value unit source version fixed shipped { value version unit } history { nodes { what changeSet { who why } } } }
+      changeSet
+      problems { code }
+    }
+  }`;
+
+  test('is told with what the program brings, who changed it and why; and again with what came of it', async () => {
+    const { api } = await apiOf([]);
+    const shipped = { value: 60, version: 1, unit: 'd' };
+    const first = {
+      key: 'imprintAhead',
+      value: 90,
+      source: 'Ada',
+      signed: { who: 'Ada', why: 'bills of a bookseller' },
+    };
+    const ahead = { id: 'convention-imprint-ahead', key: 'imprintAhead', unit: 'd', fixed: null, shipped };
+    const added = { what: 'ADDED', changeSet: { who: 'Ada', why: 'bills of a bookseller' } };
+    expect(await data(api, set, { input: first })).toEqual({
+      setConvention: {
+        convention: { ...ahead, value: 90, source: 'Ada', version: 2, history: { nodes: [added] } },
+        ...{ changeSet: 1, problems: [] },
+      },
+    });
+    const edited = { what: 'EDITED', changeSet: { who: 'a tester', why: 'convention imprintAhead: changed' } };
+    expect(await data(api, set, { input: { key: 'imprintAhead', value: 30, seen: 1 } })).toMatchObject({
+      setConvention: {
+        convention: { value: 30, source: 'convention', version: 3, history: { nodes: [added, edited] } },
+      },
+    });
+    const moved = await ask(api, set, { input: { key: 'imprintAhead', value: 31, seen: 1 } });
+    expect(moved.errors?.[0]?.extensions?.['code']).toBe('REVISION_MOVED');
+    expect(await data(api, '{ conventions { key version fixed } }')).toMatchObject({
+      conventions: expect.arrayContaining([
+        { key: 'imprintAhead', version: 3, fixed: null },
+        { key: 'share.cap', version: 1, fixed: 'no answer gives shares' },
+      ]),
+    });
+  });
+
+  test.each<readonly [string, unknown, string, RegExp]>([
+    ['imprintAhead', -1, 'value', /expected a whole number, 0 to 1,000,000 for "imprintAhead", came -1$/],
+    ['date.slack.year', 1.5, 'value', /expected a whole number, 0 to 1000 for "date.slack.year", came 1.5$/],
+    ['imprintAhed', 1, 'key', /came "imprintAhed" \(did you mean "imprintAhead"\?\)$/],
+    ['share.cap', 1, 'key', /came "share.cap": no answer gives shares$/],
+    ['route.same-town', 1, 'key', /came "route.same-town"/],
+    ['route.delft', { least: 1 }, 'value', /expected \{ from: \{ name, codes, boxes\? \}.*came \{"least":1\}$/],
+    ['route.speed.from-1780', 7, 'value', /fast not below slow.*came 7$/],
+    ['group.nodeCap', '20', 'value', /came "20"$/],
+  ])('is refused where it has not the form of its key: %s as %j', async (key, value, field, message) => {
+    const { api, store } = await apiOf([]);
+    const { errors = [] } = await ask(api, set, { input: { key, value } });
+    expect(errors[0]).toMatchObject({
+      message: expect.stringMatching(message),
+      extensions: { code: 'INPUT_INVALID', place: { field } },
+    });
+    expect(await store.lastChangeSet()).toBe(0);
+  });
+});

@@ -9,7 +9,6 @@ import { conventionRefusals } from './convention-versions.ts';
 import { differingFields } from './history.ts';
 import { addProblem, type IntakeReport } from './intake-report.ts';
 import type { World } from './ports.ts';
-import { unfitConventions } from './unfit-conventions.ts';
 
 /**
  * Applies the lines of a graph file, in batches. Ids are kept. A line that names what has not come yet waits for it; what
@@ -71,12 +70,17 @@ class GraphFileRun {
     await this.#apply(ready);
   }
 
-  /** Lines without conventions that cannot come into force, which are refused. */
+  /** Lines without conventions that cannot be taken, which are refused; one that was changed here since is left as it is. */
   async #fit(batch: readonly GraphFileRow[]): Promise<readonly GraphFileRow[]> {
-    const conventions = batch.flatMap(({ row }) => (row.kind === 'Convention' ? [row] : []));
-    const unfit = await unfitConventions(this.#store, conventions);
+    const refusals = await conventionRefusals(
+      this.#store,
+      batch.map(({ row }) => row),
+    );
+    const stored = await this.#store.rows([...refusals.keys()]);
+    const sets = await this.#store.changeSets(stored.map(row => row?.since ?? 0));
+    const touched = new Set(stored.flatMap((row, i) => (row && sets[i]?.batch === undefined ? [row.id] : [])));
     return batch.filter(({ row, record }) => {
-      const error = unfit.get(row.id);
+      const error = touched.has(row.id) ? undefined : refusals.get(row.id);
       if (error === undefined) return true;
       const { code, message, place } = error;
       this.refuse({ code, message, place: { record, ...place } });
@@ -122,26 +126,14 @@ class GraphFileRun {
 
   async #apply(lines: readonly GraphFileRow[]): Promise<void> {
     const stored = await this.#store.rows(lines.map(line => line.row.id));
-    const [sets, refusals] = await Promise.all([
-      this.#store.changeSets(stored.map(row => row?.since ?? 0)),
-      conventionRefusals(
-        this.#store,
-        lines.map(line => line.row),
-      ),
-    ]);
+    const sets = await this.#store.changeSets(stored.map(row => row?.since ?? 0));
     const rows: AnyRow[] = [];
     const added = new Set<string>();
     lines.forEach((line, i) => {
-      const [before, untouched] = [stored[i], sets[i]?.batch !== undefined];
-      const refusal = before === undefined || untouched ? refusals.get(line.row.id) : undefined;
-      if (refusal !== undefined) {
-        const { code, message, place } = refusal;
-        this.refuse({ code, message, place: { record: line.record, ...place } });
-        return;
-      }
       this.#report.records++;
+      const before = stored[i];
       if (before === undefined) added.add(line.row.id);
-      if (this.#weigh(line, before, untouched)) rows.push(line.row);
+      if (this.#weigh(line, before, sets[i]?.batch !== undefined)) rows.push(line.row);
     });
     if (this.#options.dryRun === true || rows.length === 0) return;
     const receipt = await applyChanges(this.#store, {

@@ -15,11 +15,11 @@ test.each([false, true])(
   async dryRun => {
     const store = memoryStore();
     const lines = [
-      convention('lag-of-ours', { key: 'copy.minLag', value: 5 }),
+      convention('copy-min-lag', { key: 'copy.minLag', value: 5, version: 2 }),
       convention('of-no-key', { key: 'nothing.known', value: 1 }),
       JSON.stringify({ id: 'plate-dog-at-gate', kind: 'Plate' }),
       convention('wrong-value', { key: 'person.minMakingAge', value: 'old' }),
-      convention('lag-again', { key: 'copy.minLag', value: 6 }),
+      convention('lag-again', { key: 'copy.minLag', value: 6, version: 3 }),
     ];
     const reading = readGraphFile(fileOf(lines), { file: 'a.jsonl' });
     const options = { intake: 'a', who: 'Ada', why: 'a test', dryRun };

@@ -113,9 +113,10 @@ class Reviewing {
   #compare(row: KindTableRow, then: Stamped<AnyRow>, now: Stamped<AnyRow>): void {
     const difference = reviewRow(row, then, now.since === then.since ? then : now);
     const place = { ...row.place, key: now.id };
-    if (this.#refuseFaults(place, difference)) return;
+    const isSame = difference.cells.length + difference.faults.length === 0;
+    if (!isSame && this.#refuseFaults(place, difference)) return;
     this.#rows++;
-    if (difference.cells.length === 0) return;
+    if (isSame) return;
     const { cells } = difference;
     this.#changed.set(now.id, { place, row: difference.row, cells, seen: then.since, now: now.since });
     this.#weigh(difference.row);
@@ -146,7 +147,7 @@ class Reviewing {
       ...problemOf(place, code, message, column),
       ...(moved === undefined ? {} : { moved }),
     }));
-    const all = problems.length > 0 || cells.length === 0 ? problems : formFaults(place, row, cells);
+    const all = problems.length > 0 ? problems : formFaults(place, row, cells);
     if (all.length > 0) this.refuse(place, all);
     return all.length > 0;
   }

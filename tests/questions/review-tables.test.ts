@@ -226,6 +226,11 @@ describe('what is refused is told with file, row and column', () => {
       ['INPUT_INVALID Edition.csv 2 title: expected a value, came none'],
     ],
     [
+      'a new row that has nothing but its id',
+      ['edition-g-h,,,,,'],
+      ['INPUT_INVALID Edition.csv 2 work: expected a value, came none'],
+    ],
+    [
       'a row that ends before a value',
       ['edition-a-b,1,C,1-2,007'],
       [

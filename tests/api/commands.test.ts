@@ -244,10 +244,17 @@ describe('what cannot be written is refused, and nothing is', () => {
       copying('b', 'plate-of-b', 'plate-of-a', { alternativeTo: 'alternatives-of-a' }),
       comparison('b', 'plate-of-b', 'plate-of-a', {
         points: [{ feature: 'feature-of-dog', agreement: 'SHARED' }],
-        evidence: [{ reference: 'reference-of-a' }],
+        evidence: [{ reference: 'reference-of-a' }, { record: 'edition-of-a' }],
       }),
     ]);
-    const named = ['Work-of-birds', 'Plate-of-a', 'Reference-of-a', 'Alternatives-of-a', 'Feature-of-dog'];
+    const named = [
+      'Work-of-birds',
+      'Edition-of-a',
+      'Plate-of-a',
+      'Reference-of-a',
+      'Alternatives-of-a',
+      'Feature-of-dog',
+    ];
     for (const id of named) {
       const mutation = `withdraw${id.split('-')[0]}(input: {id: "${id.toLowerCase()}"}) { changeSet }`;
       const { errors = [] } = await ask(api, `mutation { ${mutation} }`);

@@ -23,7 +23,7 @@ export const errorCodes = {
   STORE_UNREACHABLE: 'the store cannot be opened or reached',
   SOURCE_REFUSED: 'a source file cannot be read',
   OUTPUT_REFUSED: 'a file or stream that was to take an answer cannot be written',
-  TARGET_NOT_EMPTY: 'what a transfer is to fill holds something else',
+  TARGET_NOT_EMPTY: 'what is to be filled or written holds something else',
   TRANSFER_DIFFERS: 'what was transferred is not what it was taken from',
   BROKEN_PROMISE: 'a fault of this program, not of its input',
 } as const;

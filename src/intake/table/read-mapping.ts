@@ -20,7 +20,9 @@ export function readMapping(text: string, file?: string): TableMapping {
     const { message, field, more } = faultMessage(compiled.Errors(given)[1], given, openSchema());
     throw refusal({ path: field ?? '', message }, more, file);
   }
-  const mapping = given as TableMapping;
+  const { records, ...rest } = given as TableMapping;
+  // What every object has by its nature is no entry.
+  const mapping: TableMapping = { ...rest, records: Object.assign(Object.create(null), records) };
   const [first, ...others] = checkMapping(mapping);
   if (first !== undefined) throw refusal(first, others.length, file);
   return mapping;

@@ -120,6 +120,7 @@ describe('what a mapping names must be there', () => {
     ],
     [withPrint({ columns: 'title' }), 'Plate has no field "columns" (one of form, caption, lettering,'],
     [{ row: 'plate' }, 'mapping row: there is no entry "plate" among the records (one of print)'],
+    [{ row: '__proto__' }, 'mapping row: there is no entry "__proto__" among the records (one of print)'],
     [
       { records: { ...records, book: { ...book, fields: { title: 'book', work: 'wrok' } } } },
       'there is no entry "wrok" among the records (did you mean "work"?)',

@@ -20,6 +20,7 @@ const commands: Readonly<Record<string, () => Promise<Route>>> = {
   transfer: async () => (await import('./transfer.ts')).transfer,
   backup: async () => (await import('./backup.ts')).backup,
   restore: async () => (await import('./restore.ts')).restore,
+  conventions: async () => (await import('./conventions.ts')).conventions,
   check: async () => (await import('./check.ts')).check,
 };
 

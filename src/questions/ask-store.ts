@@ -1,4 +1,5 @@
 import type { GraphStore } from '../store/graph-store.ts';
+import { conventionTold } from './convention-told.ts';
 import { conventionsInForce } from './conventions-in-force.ts';
 import { differences } from './differences.ts';
 import { changes, history } from './history.ts';
@@ -37,5 +38,6 @@ function questionsOf(store: GraphStore, premises: Premises): AskedQuestions {
     changes: page => changes(store, page),
     differences: asked => differences(store, asked),
     conventions: async () => (await conventionsInForce(store)).all,
+    convention: key => conventionTold(store, key),
   };
 }

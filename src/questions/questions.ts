@@ -63,6 +63,8 @@ export interface AskedQuestions {
   differences(asked: DifferencesAsked): Promise<Page<Difference, string>>;
   /** Conventions in force, by key: the defaults, and those of the store in their place. */
   conventions(): Promise<readonly ConventionInForce[]>;
+  /** @throws NOT_FOUND for a key that is not in force */
+  convention(key: string): Promise<ConventionTold>;
 }
 
 export interface ConventionInForce extends ConventionUse {
@@ -70,6 +72,23 @@ export interface ConventionInForce extends ConventionUse {
   readonly unit: string;
   readonly source: string;
   readonly doc: string;
+}
+
+/** A convention with what comes with the program in its place, and how it was changed. */
+export interface ConventionTold extends ConventionInForce {
+  /** Why no other value can take its place; absent: one can. */
+  readonly fixed?: string;
+  /** As the program brings it; absent: it does not. */
+  readonly shipped?: Pick<ConventionInForce, 'value' | 'unit' | 'source' | 'version' | 'doc'>;
+  /** Oldest first. */
+  readonly changes: readonly ConventionChange[];
+}
+
+export interface ConventionChange {
+  readonly changeSet: ChangeSet;
+  readonly what: Change['what'];
+  /** What it was from then on; absent: it was taken out, and was as the program brings it. */
+  readonly then?: Pick<ConventionInForce, 'value' | 'source' | 'version'>;
 }
 
 export type ReachVerdict = 'IN_EVERY_CASE' | 'IN_SOME_CASES' | 'IN_NO_CASE' | 'CONTRADICTORY';

@@ -10,7 +10,7 @@ test('help names every command, in the order in which they are needed', async ()
   expect(code).toBe(0);
   expect([...named].map(([, name]) => name)).toEqual([
     ...['serve', 'intake', 'record', 'undo', 'ask', 'find', 'cite', 'draw'],
-    ...['export', 'transfer', 'backup', 'restore', 'check'],
+    ...['export', 'transfer', 'backup', 'restore', 'conventions', 'check'],
   ]);
 });
 

@@ -73,6 +73,9 @@ test.each([
   ['export'],
   ['backup'],
   ['restore'],
+  ['conventions'],
+  ['conventions', 'show'],
+  ['conventions', 'set'],
   ['check'],
 ])('help of "%s %s" has examples that begin with the command', async (...command) => {
   const words = command.filter(word => typeof word === 'string');

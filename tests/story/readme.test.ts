@@ -57,6 +57,19 @@ test('what the README asks otherwise than it is recorded is answered, and says s
   ]);
 });
 
+test('what the README sets is set, and told', async () => {
+  const [, section = ''] = readme.split(/<!-- \/?conventions -->/);
+  const demo = ['--store', temporaryStore()];
+  await runCli(['intake', 'graph', ...demoFiles, ...demo]);
+  const [show, set] = commandsOf(section).map(args => () => runCli([...args, ...demo]));
+  expect(await show!()).toMatchObject({ code: 0, out: expect.stringMatching(/^imprintAhead: 60 d\n/) });
+  expect(await set!()).toMatchObject({ code: 0, out: expect.stringMatching(/^imprintAhead is 90 d from change set /) });
+  expect(await show!()).toMatchObject({
+    code: 0,
+    out: expect.stringMatching(/^imprintAhead: 90 d\n.*Leipzig bookseller/s),
+  });
+});
+
 test('what the README writes is written, and what it contradicts is told', async () => {
   const [, mutation = ''] = /^(mutation \{.*?^\})$/ms.exec(readme) ?? [];
   const { api } = await demoApi();

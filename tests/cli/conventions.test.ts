@@ -51,7 +51,9 @@ describe('conventions', () => {
     expect(lines).toContainEqual(expect.stringMatching(/^date\.slack\.month +1 month$/));
     expect(lines).toContainEqual(expect.stringMatching(/^route\.detour\.land +1\.4 \(factor\)$/));
     expect(lines).toContainEqual(
-      expect.stringMatching(/^route\.london-midlands +London to Birmingham and the towns of the Midlands and back, to 1780: 2 to 60 days$/),
+      expect.stringMatching(
+        /^route\.london-midlands +London to Birmingham and the towns of the Midlands and back, to 1780: 2 to 60 days$/,
+      ),
     );
     expect(lines).toContainEqual(
       expect.stringMatching(/^phrase\.cPrefix +\{"library":"copyright","museum":"circa"\}$/),

@@ -359,6 +359,13 @@ describe('a convention that is set by its key', () => {
     });
   });
 
+  test('and so is one that ships with no value', async () => {
+    const { api } = await apiOf([]);
+    expect(await data(api, '{ conventions { key value shipped { value } } }')).toMatchObject({
+      conventions: expect.arrayContaining([{ key: 'date.openSetBound', value: null, shipped: { value: null } }]),
+    });
+  });
+
   test.each<readonly [string, unknown, string, RegExp]>([
     ['imprintAhead', -1, 'value', /expected a whole number, 0 to 1,000,000 for "imprintAhead", came -1$/],
     ['date.slack.year', 1.5, 'value', /expected a whole number, 0 to 1000 for "date.slack.year", came 1.5$/],

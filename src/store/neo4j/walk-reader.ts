@@ -1,4 +1,12 @@
 import neo4j from 'neo4j-driver';
+import {
+  frontierOf,
+  type WalkedLayers,
+  type WalkedSide,
+  type WalkedStep,
+  type WalkSide,
+  walkByLayers,
+} from '../../domain/descent/walk-by-layers.ts';
 import { certaintiesOf, defaultBasis, isSameBasis } from '../../domain/model/counted.ts';
 import { recordKindNames } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
@@ -8,25 +16,9 @@ import { knownIn, roundsOf, roundsValues } from './around-reader.ts';
 import type { Ask } from './connection.ts';
 import { decodeRow, type ReadProperties } from './row-codec.ts';
 import { cypher, now } from './statements.ts';
-import { beginningText, layerText, reachedText, type WalkSide } from './walk-statements.ts';
+import { beginningText, layerText, reachedText } from './walk-statements.ts';
 
 type Row = Stamped<AnyRow>;
-
-interface Step {
-  readonly near: string;
-  readonly far: string;
-}
-
-interface ClaimStep extends Step {
-  readonly claim: string;
-}
-
-/** What one direction reaches, with its depth, every step from there to this side, and claims from there. */
-interface Side {
-  readonly depths: ReadonlyMap<string, number>;
-  readonly steps: readonly Step[];
-  readonly claims: readonly ClaimStep[];
-}
 
 /** From so many records on, what they reach together is walked layer by layer: by itself each would see the same again. */
 const manyBeginnings = 16;
@@ -39,16 +31,13 @@ export async function walk(ask: Ask, asked: WalkAsked): Promise<Walk> {
   const directions: readonly WalkSide[] = asked.direction === 'BOTH' ? ['SOURCES', 'COPIES'] : [asked.direction];
   const isDerived = countsAsDerived(asked) && asked.steps.length > 0 && asked.from.length < manyBeginnings;
   if (isDerived) return walkAtOnce(ask, asked, directions);
-  const sides = await sidesByLayers(ask, asked, directions);
-  const reached = union(sides).slice(0, asked.limit);
-  const there = new Set(reached.map(([id]) => id));
-  const claims = claimsBetween(sides, there);
-  const rows = await readRows(ask, [...there, ...claims], asked);
+  const { reached, claims, frontier, cut } = await walkOverClaims(ask, asked, directions);
+  const rows = await readRows(ask, [...reached.map(([id]) => id), ...claims], asked);
   return {
     records: reached.map(([id]) => rows.get(id) as Stamped<AnyRecord>),
     depth: reached.map(([, depth]) => depth),
     claims: claims.map(id => rows.get(id) as Stamped<AnyClaim>),
-    ...frontierOf(sides, [...there]),
+    ...{ frontier, cut },
   };
 }
 
@@ -90,7 +79,7 @@ async function walkAtOnce(ask: Ask, asked: WalkAsked, directions: readonly WalkS
   };
 }
 
-function sideOf(found: SideRow): Pick<Side, 'depths' | 'steps'> {
+function sideOf(found: SideRow): WalkedSide {
   return {
     depths: new Map(found.map(([id, depth]) => [id, depth])),
     steps: found.flatMap(([near, , onward]) => onward.map(far => ({ near, far }))),
@@ -99,88 +88,26 @@ function sideOf(found: SideRow): Pick<Side, 'depths' | 'steps'> {
 
 type StepRow = [near: string, claim: string | null, far: string];
 
-async function sidesByLayers(ask: Ask, asked: WalkAsked, directions: readonly WalkSide[]): Promise<readonly Side[]> {
+async function walkOverClaims(ask: Ask, asked: WalkAsked, directions: readonly WalkSide[]): Promise<WalkedLayers> {
   const { basis = defaultBasis, excluded = [], view, steps } = asked;
   const asOf = neo4j.int(view?.asOf ?? now);
   const given = { asOf, excluded, stances: basis.stances, certainties: certaintiesOf(basis) };
-  const askLayer = async (layer: readonly string[], direction: WalkSide) =>
-    layer.length === 0 || steps.length === 0 ? [] : ask<StepRow>(layerText(steps, direction), { ...given, layer });
+  const stepsFrom = async (layer: readonly string[], direction: WalkSide) =>
+    layer.length === 0 || steps.length === 0
+      ? []
+      : (await ask<StepRow>(layerText(steps, direction), { ...given, layer })).map(decodeStep);
   const from = (await ask<[string]>(beginningText, { from: asked.from, asOf, kinds: recordKindNames })).map(
     ([id]) => id,
   );
-  const sides: Side[] = [];
-  for (const direction of directions) {
-    sides.push(await sideByLayers(from, asked, layer => askLayer(layer, direction)));
-  }
-  if (sides.length === 2) {
-    // Between what only one direction reached and what only the other did no step was seen yet.
-    const [sources, copies] = sides as [Side, Side];
-    const onlySources = [...sources.depths.keys()].filter(id => !copies.depths.has(id));
-    const across = await askLayer(onlySources, 'COPIES');
-    sides[0] = { ...sources, claims: [...sources.claims, ...claimSteps(across)] };
-  }
-  return sides;
+  return walkByLayers(from, directions, asked, stepsFrom);
 }
 
-/** The first `limit` records by (depth, id). The last layer is looked beyond too: its steps lead to the frontier. */
-async function sideByLayers(
-  from: readonly string[],
-  { depth: deepest, limit }: WalkAsked,
-  ask: (layer: readonly string[]) => Promise<readonly StepRow[]>,
-): Promise<Side> {
-  const depths = new Map<string, number>();
-  const steps: StepRow[] = [];
-  let layer: readonly string[] = from;
-  for (let depth = 0; layer.length > 0 && depths.size < limit; depth++) {
-    const taken = layer.toSorted(compareText).slice(0, limit - depths.size);
-    for (const id of taken) depths.set(id, depth);
-    const onward = await ask(taken);
-    steps.push(...onward);
-    if (depth === deepest) break;
-    layer = [...new Set(onward.map(([, , far]) => far))].filter(id => !depths.has(id));
-  }
-  return { depths, steps: steps.map(([near, , far]) => ({ near, far })), claims: claimSteps(steps) };
-}
-
-function claimSteps(steps: readonly StepRow[]): readonly ClaimStep[] {
-  return steps.flatMap(([near, claim, far]) => (claim === null ? [] : [{ near, far, claim }]));
+function decodeStep([near, claim, far]: StepRow): WalkedStep {
+  return claim === null ? { near, far } : { near, far, claim };
 }
 
 async function readRows(ask: Ask, ids: readonly string[], { view }: WalkAsked): Promise<ReadonlyMap<string, Row>> {
   const given = { ids, asOf: neo4j.int(view?.asOf ?? now) };
   const [found] = await ask<[readonly [number, ReadProperties][]]>(cypher.rowsAsOf, given);
   return new Map(found![0].map(([at, properties]) => [ids[at]!, decodeRow(properties)]));
-}
-
-/** By (least depth, id). */
-function union(sides: readonly Side[]): readonly (readonly [id: string, depth: number])[] {
-  const least = new Map<string, number>();
-  for (const [id, depth] of sides.flatMap(({ depths }) => [...depths])) {
-    least.set(id, Math.min(depth, least.get(id) ?? Infinity));
-  }
-  return [...least].sort(([a, x], [b, y]) => x - y || compareText(a, b));
-}
-
-/** Ids of claims that join two of the records, each once, in order. */
-function claimsBetween(sides: readonly Side[], there: ReadonlySet<string>): readonly string[] {
-  const joining = sides
-    .flatMap(({ claims }) => claims)
-    .filter(({ near, far }) => there.has(near) && there.has(far))
-    .map(({ claim }) => claim);
-  return [...new Set(joining)].sort(compareText);
-}
-
-/** Records, in their order, of which a side that has them does not have what a step of theirs leads to. */
-function frontierOf(
-  sides: readonly Pick<Side, 'depths' | 'steps'>[],
-  reached: readonly string[],
-): Pick<Walk, 'frontier' | 'cut'> {
-  const there = new Set(reached);
-  const leading = new Set<string>();
-  for (const { depths, steps } of sides) {
-    const has = (id: string) => there.has(id) && depths.has(id);
-    for (const { near, far } of steps) if (has(near) && !has(far)) leading.add(near);
-  }
-  const frontier = reached.filter(id => leading.has(id));
-  return { frontier, cut: frontier.length > 0 };
 }

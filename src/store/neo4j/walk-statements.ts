@@ -1,11 +1,9 @@
+import type { WalkSide } from '../../domain/descent/walk-by-layers.ts';
 import { type ClaimStep, claimSteps, type WalkStep } from '../../domain/descent/walk-steps.ts';
 import type { Via } from '../graph-store.ts';
 import { propertiesOf, roundsAnswer, roundsText } from './around-statements.ts';
 import { linkType, pastLinkType, stepType } from './names.ts';
 import { linkAsOf, versionAsOf } from './statements.ts';
-
-/** Direction of one side of a walk. */
-export type WalkSide = 'SOURCES' | 'COPIES';
 
 /**
  * What is reached now under the default basis: properties of the records by (depth, id), and their depths; properties of the

@@ -1,3 +1,4 @@
+import type { WalkSide } from '../../domain/descent/walk-by-layers.ts';
 import type { WalkStep } from '../../domain/descent/walk-steps.ts';
 import { isRecordKind } from '../../domain/model/kinds.ts';
 import { compareText } from '../../domain/text/compare.ts';
@@ -7,7 +8,7 @@ import type { Prepared } from './prepared.ts';
 import type { ReadRow } from './row-codec.ts';
 import type { RowNode, RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
-import { type WalkSide, walkSql } from './walk-statements.ts';
+import { walkSql } from './walk-statements.ts';
 
 export interface WalkCall {
   readonly from: readonly string[];

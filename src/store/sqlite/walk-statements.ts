@@ -1,10 +1,8 @@
+import type { WalkSide } from '../../domain/descent/walk-by-layers.ts';
 import { type ClaimStep, claimSteps, type WalkStep } from '../../domain/descent/walk-steps.ts';
 import { goOn } from './go-on.ts';
 import { kindNumber } from './row-codec.ts';
 import { tableOf } from './schema-text.ts';
-
-/** Direction of one side of a walk. */
-export type WalkSide = 'SOURCES' | 'COPIES';
 
 const valid = 't._since <= :asOf AND (t._until IS NULL OR t._until > :asOf)';
 

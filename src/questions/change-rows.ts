@@ -1,11 +1,11 @@
 import type { AnyRow } from '../domain/model/row.ts';
 import { PlatestemmaError } from '../errors.ts';
-import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { GraphStore, RemovedRow } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import type { Signed } from './commands.ts';
 import { withNextVersions } from './convention-versions.ts';
 import { checkNamedWithin } from './named-within.ts';
+import { namesNowhere } from './names-nowhere.ts';
 import type { World } from './ports.ts';
 
 /** What is to be written together. */
@@ -44,15 +44,12 @@ export async function changeRows(
 
 /** Stores look at links alone; evidence, groups and parts of items name rows too. */
 async function checkNamed(store: GraphStore, rows: readonly AnyRow[]): Promise<void> {
-  const here = new Set(rows.map(({ id }) => id));
-  const named = [...new Set(rows.flatMap(namedIds))].filter(id => !here.has(id));
-  const found = await store.rows(named);
-  const missing = named.find((_, i) => found[i] === undefined);
-  if (missing === undefined) return;
-  const by = rows.find(row => namedIds(row).includes(missing))!;
-  throw new PlatestemmaError('NOT_FOUND', `${by.id}: expected the id of what is there, came "${missing}"`, {
-    place: { key: by.id, field: fieldNaming(by, missing) },
-  });
+  const here = new Map(rows.map(row => [row.id, row]));
+  for (const [id, [missing]] of await namesNowhere(store, rows, name => here.has(name))) {
+    throw new PlatestemmaError('NOT_FOUND', `${id}: expected the id of what is there, came "${missing}"`, {
+      place: { key: id, field: fieldNaming(here.get(id)!, missing!) },
+    });
+  }
 }
 
 function fieldNaming(row: AnyRow, id: string): string {

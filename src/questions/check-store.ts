@@ -1,10 +1,11 @@
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import { withoutStamps } from '../domain/model/without-stamps.ts';
 import { foldVersion } from '../domain/text/fold.ts';
-import { namedIds } from '../output/graph-file/canonical-line.ts';
 import type { GraphStore, StoreFacts, WriteBatch } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import { checksum } from './export-graph.ts';
+import { namesNowhere } from './names-nowhere.ts';
 import type { World } from './ports.ts';
 import { WindowCounts } from './window-counts.ts';
 import { wrongConventions } from './wrong-conventions.ts';
@@ -74,18 +75,14 @@ export async function checkStore(
 
 async function danglingNames(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
   const here = new Set(rows.map(row => row.id));
-  const named = [...new Set(rows.flatMap(namedIds))].filter(id => !here.has(id));
-  const found = await store.rows(named);
-  const missing = new Set(named.filter((_, i) => found[i] === undefined));
-  return rows.flatMap(row =>
-    namedIds(row)
-      .filter(id => missing.has(id))
-      .map(id => ({ id: row.id, message: `names "${id}", which is not there` })),
+  const missing = await namesNowhere(store, rows, id => here.has(id));
+  return [...missing].flatMap(([row, ids]) =>
+    ids.map(id => ({ id: row, message: `names "${id}", which is not there` })),
   );
 }
 
 async function rewrite(store: GraphStore, world: World, rows: readonly Stamped<AnyRow>[]): Promise<number> {
-  const again = rows.map(({ since: _since, until: _until, ...row }) => row as AnyRow);
+  const again = rows.map(row => withoutStamps<AnyRow>(row));
   const written = await applyChanges(store, { rows: again, added: new Set(), changeSet: byCheck(world) });
   return written.changeSet;
 }

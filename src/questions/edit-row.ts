@@ -1,5 +1,6 @@
 import { checkRow } from '../domain/model/check-row.ts';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import { withoutStamps } from '../domain/model/without-stamps.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { changeRows } from './change-rows.ts';
 import type { Edit, Signed, Written } from './commands.ts';
@@ -23,7 +24,8 @@ export async function editRow(store: GraphStore, world: World, edit: Edit, signe
 
 /** A row with new values in the place of some. @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH, DATE_UNREADABLE */
 export function withFields(row: Stamped<AnyRow>, fields: Edit['fields'], id = row.id): AnyRow {
-  const { since: _since, until: _until, ...values } = row as unknown as Readonly<Record<string, unknown>>;
-  const all = Object.entries({ ...values, ...fields }).filter(([, value]) => value !== undefined && value !== null);
+  const all = Object.entries({ ...withoutStamps<AnyRow>(row), ...fields }).filter(
+    ([, value]) => value !== undefined && value !== null,
+  );
   return checkRow({ ...Object.fromEntries(all), id, kind: row.kind }, {}).row;
 }

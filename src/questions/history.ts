@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import { withoutStamps } from '../domain/model/without-stamps.ts';
 import { invariant } from '../errors.ts';
 import type { ChangeSet, GraphStore } from '../store/graph-store.ts';
 import type { Page, PageAsked } from './page.ts';
@@ -52,15 +53,14 @@ export async function changes(store: GraphStore, page: PageAsked<number>): Promi
 
 /** Fields whose values differ, by name; the stamps are no fields. */
 export function differingFields(before: AnyRow, after: AnyRow): Change['fields'] {
-  const old = fieldsOf(before);
-  const now = fieldsOf(after);
+  const old = valuesOf(before);
+  const now = valuesOf(after);
   return [...new Set([...Object.keys(old), ...Object.keys(now)])]
     .filter(name => !isDeepStrictEqual(old[name], now[name]))
     .sort()
     .map(name => ({ name, before: old[name], after: now[name] }));
 }
 
-function fieldsOf(row: AnyRow): Readonly<Record<string, unknown>> {
-  const { since: _since, until: _until, ...fields } = row as unknown as Record<string, unknown>;
-  return fields;
+function valuesOf(row: AnyRow): Readonly<Record<string, unknown>> {
+  return withoutStamps(row) as unknown as Readonly<Record<string, unknown>>;
 }

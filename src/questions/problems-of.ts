@@ -21,6 +21,9 @@ import { contradictionsIn } from './lineage-dates.ts';
 import { aroundPictures, lineageSurroundings } from './lineage-surroundings.ts';
 import { leastOnTheWay } from './lineage-ways.ts';
 
+/** Rows about which contradictions are looked for where many are written: of more nobody reads them. */
+export const mostLookedAt = 500;
+
 /**
  * Contradictions of circles, dates and handedness in which some rows take part, as the claims stand now under the default
  * basis: those that can be seen from what the rows name, over all that was copied from or printed from it, and two steps

@@ -9,10 +9,7 @@ import { planAct } from './acts/plan-act.ts';
 import { changeRows } from './change-rows.ts';
 import type { GivenAct, Recorded, RecordedAct, Signed } from './commands.ts';
 import type { World } from './ports.ts';
-import { problemsOf } from './problems-of.ts';
-
-/** Rows about which contradictions are looked for: of more nobody reads them. */
-const mostLookedAt = 500;
+import { mostLookedAt, problemsOf } from './problems-of.ts';
 
 export async function recordActs(
   store: GraphStore,

@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import { withoutStamps } from '../domain/model/without-stamps.ts';
 import { textIn, type ValueColumn, valueGiven, valueIn, withValue } from '../domain/tables/column-value.ts';
 import { isRewritten, isSpreadsheetDate } from '../domain/tables/rewritten-cell.ts';
 import { columnName } from '../domain/tables/table-columns.ts';
@@ -131,9 +132,4 @@ function quoted(text: string): string {
 /** Spreadsheets write line ends in their own way, and empty cells where only white space was. */
 function unbroken(text: string): string {
   return text.trim() === '' ? '' : text.replace(/\r\n?/g, '\n');
-}
-
-function withoutStamps(row: AnyRow | Stamped<AnyRow>): AnyRow {
-  const { since: _since, until: _until, ...rest } = row as Stamped<AnyRow>;
-  return rest as AnyRow;
 }

@@ -2,6 +2,7 @@ import { makeId } from '../domain/model/id.ts';
 import { claimKindNames, isClaimKind, isRecordKind, type KindName } from '../domain/model/kinds.ts';
 import { linkKinds, linksOfKind } from '../domain/model/links.ts';
 import type { AnyClaim, AnyRow, Stamped } from '../domain/model/row.ts';
+import { withoutStamps } from '../domain/model/without-stamps.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { differingFields } from './history.ts';
 import type { World } from './ports.ts';
@@ -75,7 +76,7 @@ export async function reviseBundle(
     }
   }
   for (const gone of old.values()) {
-    const { since: _since, until: _until, ...row } = gone as Stamped<AnyClaim>;
+    const row = withoutStamps<AnyClaim>(gone as Stamped<AnyClaim>);
     if (row.standing === 'WITHDRAWN' || links.includes(identity(gone as AnyClaim))) continue;
     change(gone, {
       ...row,

@@ -1,5 +1,6 @@
 import type { HistoryPart, HistorySums } from '../domain/model/history.ts';
-import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import type { AnyRow } from '../domain/model/row.ts';
+import { withoutStamps } from '../domain/model/without-stamps.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { HistoryTally } from '../output/graph-file/history-lines.ts';
 import type { AwaitedLink, ChangeSet, GraphStore, WriteBatch, WrittenChange } from '../store/graph-store.ts';
@@ -133,7 +134,7 @@ class Transfer {
 
   /** Works a change set out while the one before is written. */
   async #write({ changeSet: { number, ...changeSet }, put, removed }: WrittenChange): Promise<void> {
-    const rows = put.map(withoutStamps);
+    const rows = put.map(row => withoutStamps<AnyRow>(row));
     const [added, remove] = [await this.#added(rows), removed.map(id => ({ id }))];
     const batch = await prepareChanges(
       this.#store,
@@ -196,10 +197,6 @@ class Transfer {
 
 /** A batch that puts nothing makes no change set. */
 const noChange: WriteBatch = { changeSet: { moment: '', who: 'transfer', why: 'no change' }, put: [] };
-
-function withoutStamps({ since: _since, until: _until, ...row }: Stamped<AnyRow>): AnyRow {
-  return row as AnyRow;
-}
 
 function isSame(a: ChangeSet, b: ChangeSet | undefined): boolean {
   return a.moment === b?.moment && a.who === b.who && a.why === b.why && a.batch === b.batch;

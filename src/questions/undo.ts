@@ -6,10 +6,7 @@ import type { Signed, Undoing, Undone } from './commands.ts';
 import { withFields } from './edit-row.ts';
 import { differingFields } from './history.ts';
 import type { World } from './ports.ts';
-import { problemsOf } from './problems-of.ts';
-
-/** Rows about which contradictions are looked for after an undoing: of more nobody reads them. */
-const mostLookedAt = 500;
+import { mostLookedAt, problemsOf } from './problems-of.ts';
 
 /** Change sets of a batch are undone from the last to the first, each by a change set of its own. */
 export async function undo(store: GraphStore, world: World, what: Undoing, signed: Signed): Promise<Undone> {

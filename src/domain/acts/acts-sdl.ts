@@ -1,7 +1,7 @@
 import type { ItemsField, Vocabulary } from '../model/declaration.ts';
 import { claimKinds, recordKinds } from '../model/kinds.ts';
 import { described, vocabularies, vocabulary } from '../model/sdl.ts';
-import { inputField, itemInput } from '../model/sdl-commands.ts';
+import { inputField, itemInput, signedField, writtenFields } from '../model/sdl-commands.ts';
 import type { Act, ActAnswer, ActField } from './act.ts';
 import { acts } from './acts.ts';
 import { listed } from './check-act.ts';
@@ -34,8 +34,7 @@ function mutation(act: Act): string {
 function input(act: Act): string {
   const groups = act.needs.map(group => ` ${listed(group)} must be given.`).join('');
   const fields = Object.entries(act.fields).map(([name, field]) => fieldOf(name, field));
-  const signed = '  "Who writes, and why."\n  signed: SignedInput';
-  return `${described(`What is given to ${act.name}.${groups}`)}input ${inputName(act)} {\n${[signed, ...fields].join('\n')}\n}`;
+  return `${described(`What is given to ${act.name}.${groups}`)}input ${inputName(act)} {\n${[signedField, ...fields].join('\n')}\n}`;
 }
 
 function fieldOf(name: string, field: ActField): string {
@@ -46,11 +45,7 @@ function fieldOf(name: string, field: ActField): string {
 
 function answer(act: Act): string {
   const named = Object.entries(act.answers).map(([name, each]) => answerField(name, each));
-  const rest = [
-    '  "Number of the change set; of the last one where nothing was changed."\n  changeSet: Int!',
-    '  "Contradictions in which what was written takes part. They are told, and never refused. Null: it is written, but they could not be looked for."\n  problems: [Problem!]',
-  ];
-  return `${described(`What ${act.name} wrote, or found written.`)}type ${answerName(act)} {\n${[...named, ...rest].join('\n')}\n}`;
+  return `${described(`What ${act.name} wrote, or found written.`)}type ${answerName(act)} {\n${[...named, ...writtenFields].join('\n')}\n}`;
 }
 
 function answerField(name: string, { doc, kind, many }: ActAnswer): string {

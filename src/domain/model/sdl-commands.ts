@@ -40,17 +40,24 @@ function mutations(kind: KindName): string[] {
   ];
 }
 
-const signed = ['  "Who writes, and why."\n  signed: SignedInput'];
+/** Of the input of every mutation. */
+export const signedField = '  "Who writes, and why."\n  signed: SignedInput';
+
+/** Of the answer of every mutation, beside what it wrote. */
+export const writtenFields: readonly string[] = [
+  '  "Number of the change set; of the last one where nothing was changed."\n  changeSet: Int!',
+  '  "Contradictions in which what was written takes part. They are told, and never refused. Null: it is written, but they could not be looked for."\n  problems: [Problem!]',
+];
 
 function addInput(kind: KindName): string {
-  const fields = [...signed, '  "An id given by hand; absent: one is made."\n  id: ID', ...inputFields(kind, true)];
+  const fields = [signedField, '  "An id given by hand; absent: one is made."\n  id: ID', ...inputFields(kind, true)];
   return `${described(`New: ${declarationOf(kind).words.en[0]}.`)}input Add${kind}Input {\n${fields.join('\n')}\n}`;
 }
 
 function editInput(kind: KindName): string {
   const [one] = declarationOf(kind).words.en;
   const fields = [
-    ...signed,
+    signedField,
     '  "Id."\n  id: ID!',
     '  "Number of the last change set when it was looked at: what changed since is not written over."\n  seen: Int',
     '  "What somebody else changed since stays, if it is none of the fields that are given."\n  merge: Boolean = false',
@@ -65,11 +72,7 @@ function answer(kind: KindName): string {
   const old = isRecordKind(kind)
     ? []
     : [`${described('The claim whose place was taken; null where none was.', '  ')}  superseded: ${kind}`];
-  const rest = [
-    '  "Number of the change set; of the last one where nothing was changed."\n  changeSet: Int!',
-    '  "Contradictions in which what was written takes part. They are told, and never refused. Null: it is written, but they could not be looked for."\n  problems: [Problem!]',
-  ];
-  return `${described(`What was written: ${one}.`)}type ${kind}Written {\n${[row, ...old, ...rest].join('\n')}\n}`;
+  return `${described(`What was written: ${one}.`)}type ${kind}Written {\n${[row, ...old, ...writtenFields].join('\n')}\n}`;
 }
 
 function inputFields(kind: KindName, isNew: boolean): string[] {

@@ -4,6 +4,11 @@ import type { LinkKind } from '../../domain/model/links.ts';
 import { everyLinkType, labelsOf, linkType, pastLinkType, stepType } from './names.ts';
 import { propertyNames } from './row-codec.ts';
 
+/** The version of n that was valid until now stays as p, without what is derived. */
+const keepPast = `CREATE (n)-[:PAST]->(p:Past)
+SET p = properties(n)
+SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null, p._date = null`;
+
 /** Statements of a change, in the order in which they are made. */
 export const writeCypher = {
   /** Others who write wait from here on until this change is made. */
@@ -54,9 +59,7 @@ RETURN id, by.id LIMIT 1`,
   putVersions: `
 UNWIND $rows AS row
 MATCH (n:Row {id: row.id})
-CREATE (n)-[:PAST]->(p:Past)
-SET p = properties(n)
-SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null, p._date = null
+${keepPast}
 SET n += row.values`,
 
   putOrigins: `
@@ -140,9 +143,7 @@ export function takeOutText(kind: KindName): string {
   return `
 UNWIND $ids AS id
 MATCH (n:Row {id: id})
-CREATE (n)-[:PAST]->(p:Past)
-SET p = properties(n)
-SET p._until = $changeSet, p._words = null, p._window = null, p._traits = null, p._spread = null, p._firstDay = null, p._lastDay = null, p._date = null
+${keepPast}
 REMOVE n:${labelsOf(kind)}
 SET n:Gone
 SET n = {id: id, _number: p._number}`;

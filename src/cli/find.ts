@@ -6,7 +6,7 @@ import type { SearchAnswer, SearchQuestion } from '../questions/questions.ts';
 import type { CliContext } from './context.ts';
 import { editionText } from './edition-text.ts';
 import { type CommonFlags, commonFlags, integer } from './flags.ts';
-import { asOfJson, premisesLines } from './grounds-text.ts';
+import { asOfJson, conventionsText, premisesLines } from './grounds-text.ts';
 import { type AsOfFlags, asOfFlags } from './what-if-flags.ts';
 import { printJson, printText, withGraph } from './with-desk.ts';
 import { WrongUse } from './wrong-use.ts';
@@ -82,16 +82,20 @@ function question({ kind, dates, place, subject, first }: FindFlags, words: read
   return { ...(words.length === 0 ? {} : { text: words.join(' ') }), ...filter, page: { first } };
 }
 
-function answerJson({ hits, cut }: SearchAnswer, records: readonly AnyRecord[]): object {
+function answerJson({ hits, cut, conventions }: SearchAnswer, records: readonly AnyRecord[]): object {
   const nodes = hits.items.map(({ item }, i) => ({
     ...item,
     match: item.match ?? null,
     label: labelOf(records[i]!) ?? null,
   }));
-  return { nodes, hasNextPage: hits.more, cut };
+  return { nodes, hasNextPage: hits.more, cut, conventions };
 }
 
-function answerText(asked: SearchQuestion, { hits, cut }: SearchAnswer, records: readonly AnyRecord[]): string {
+function answerText(
+  asked: SearchQuestion,
+  { hits, cut, conventions }: SearchAnswer,
+  records: readonly AnyRecord[],
+): string {
   if (hits.items.length === 0)
     return asked.text === undefined ? 'Nothing found.\n' : `Nothing found for "${asked.text}".\n`;
   const firstOfSome = hits.items.findIndex(({ item }) => item.match === 'SOME');
@@ -103,6 +107,7 @@ function answerText(asked: SearchQuestion, { hits, cut }: SearchAnswer, records:
     `    ${item.id}`,
   ]);
   if (hits.more) lines.push('More were found: ask for more with --first, or with more words.');
+  if (asked.dates !== undefined) lines.push(...conventionsText(conventions));
   if (cut) lines.push('So much matches that not all of it was looked through; more words or flags find less.');
   return `${lines.join('\n')}\n`;
 }

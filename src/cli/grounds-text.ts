@@ -3,12 +3,12 @@ import type { Premises } from '../questions/premises.ts';
 
 /** What an answer rests on, as lines. */
 export function groundsText({ cautions, basis, conventions }: Grounds): string[] {
+  return [...cautions, `Reasoned from ${basis}.`, ...conventionsText(conventions)];
+}
+
+export function conventionsText(conventions: Grounds['conventions']): string[] {
   const used = conventions.map(use => (use.version === 1 ? use.key : `${use.key} (version ${use.version})`));
-  return [
-    ...cautions,
-    `Reasoned from ${basis}.`,
-    ...(used.length === 0 ? [] : [`Conventions used: ${used.join(', ')}.`]),
-  ];
+  return used.length === 0 ? [] : [`Conventions used: ${used.join(', ')}.`];
 }
 
 /** How the graph was taken otherwise than it is recorded now, above what is told of it. */

@@ -1,5 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { checkId } from '../domain/model/id.ts';
+import { compareText } from '../domain/text/compare.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { drawSvg } from '../output/draw/draw-svg.ts';
 import type { Drawing } from '../output/draw/drawing.ts';
@@ -8,6 +9,7 @@ import { conventionsInForce } from './conventions-in-force.ts';
 import { descent } from './descent.ts';
 import { descentDrawing } from './descent-drawing.ts';
 import type { DrawAsked } from './draw-asked.ts';
+import type { ConventionUse } from './grounds.ts';
 import { lineage } from './lineage.ts';
 import { lineageDrawing } from './lineage-drawing.ts';
 import { asRecorded, type Premises } from './premises.ts';
@@ -21,13 +23,23 @@ export async function draw(store: GraphStore, asked: DrawAsked, premises: Premis
   const [row] = await store.rows([asked.of]);
   if (row === undefined) throw new PlatestemmaError('NOT_FOUND', `nothing is recorded under "${asked.of}"`);
   const [drawing, conventions] = await Promise.all([drawingOf(store, asked, premises), conventionsInForce(store)]);
-  return drawSvg(drawing, limitsOf(conventions));
+  const own = limitKeys.map(key => conventions.use(key));
+  const used = [...drawing.conventions, ...own].sort((a, b) => compareText(a.key, b.key));
+  return drawSvg({ ...drawing, conventions: used }, limitsOf(conventions));
 }
 
-async function drawingOf(store: GraphStore, asked: DrawAsked, premises: Premises): Promise<Drawing> {
-  if (asked.what === 'DESCENT') return descentDrawing(await descent(store, asked.of, premises));
+const limitKeys = ['draw.collapse', 'draw.budget'] as const;
+
+type Answered = Drawing & { readonly conventions: readonly ConventionUse[] };
+
+async function drawingOf(store: GraphStore, asked: DrawAsked, premises: Premises): Promise<Answered> {
+  if (asked.what === 'DESCENT') {
+    const answer = await descent(store, asked.of, premises);
+    return { ...descentDrawing(answer), conventions: answer.grounds.conventions };
+  }
   const { what: _, ...lineageAsked } = asked;
-  return lineageDrawing(await lineage(store, lineageAsked, premises));
+  const answer = await lineage(store, lineageAsked, premises);
+  return { ...lineageDrawing(answer), conventions: answer.grounds.conventions };
 }
 
 function limitsOf(conventions: Conventions) {

@@ -1,5 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { DatesNetwork, LinkedDates } from '../domain/descent/dates-network.ts';
+import type { ReadNetwork } from '../domain/descent/dates-network-of.ts';
 import { kindOfId } from '../domain/model/id.ts';
 import { isClaimKind } from '../domain/model/kinds.ts';
 import { compareText } from '../domain/text/compare.ts';
@@ -11,7 +12,7 @@ const inexactCaution =
 const moreContradictionsCaution = 'There are more contradictions of dates than are listed.';
 
 interface Solved {
-  readonly network: DatesNetwork;
+  readonly network: ReadNetwork;
   readonly dates: LinkedDates;
   readonly conventions: Conventions;
   readonly premises: Premises;
@@ -28,7 +29,7 @@ export function linkedGrounds(
   { network, dates, conventions, premises }: Solved,
 ): Grounds {
   const by = groundsOfNetwork(network);
-  const used = dates.exact ? keys : [...keys, 'group.nodeCap'];
+  const used = [...keys, ...network.keys, ...(dates.exact ? [] : ['group.nodeCap'])];
   for (const id of ids) by.add(id);
   return {
     ...groundsUnder(premises),

@@ -1,5 +1,5 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
-import { slackOf } from '../domain/conventions/slack-of.ts';
+import { slackKeysOf, slackOf } from '../domain/conventions/slack-of.ts';
 import type { Basis } from '../domain/model/counted.ts';
 import type { AnyClaim, AnyRecord } from '../domain/model/row.ts';
 import type { AnswerFlag } from '../domain/reach/answer-flag.ts';
@@ -14,6 +14,8 @@ export interface ObjectDays {
   readonly days: readonly ObjectDay[];
   readonly flags: readonly AnswerFlag[];
   readonly claims: readonly string[];
+  /** Keys of the conventions by which they were read. */
+  readonly keys: readonly string[];
 }
 
 /**
@@ -36,6 +38,13 @@ export async function objectDays(
     days: byMark ? markWindows(days, conventions) : days.map(headline => ({ headline })),
     flags: flagsOf(datings),
     claims: datings.map(dating => dating.claim),
+    keys: [
+      ...slackKeysOf(
+        datings.map(({ date }) => date),
+        conventions,
+      ),
+      ...(byMark ? ['decoratedWithin'] : []),
+    ],
   };
 }
 

@@ -214,6 +214,8 @@ export interface SearchAnswer {
   readonly hits: Page<SearchHit, SearchPosition>;
   /** A class on this page, or after its last, had more matches than are looked through; a longer text finds fewer. */
   readonly cut: boolean;
+  /** By key: how far is looked for words, and by what approximate dates are read. */
+  readonly conventions: readonly ConventionUse[];
 }
 
 export type CitationFormat = 'TEXT' | 'CSL_JSON' | 'BIBTEX' | 'RIS';

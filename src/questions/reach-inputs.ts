@@ -1,6 +1,6 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
-import { slackOf } from '../domain/conventions/slack-of.ts';
+import { slackKeysOf, slackOf } from '../domain/conventions/slack-of.ts';
 import type { Basis } from '../domain/model/counted.ts';
 import type { AnyClaim, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { publishedWindow } from '../domain/reach/published-window.ts';
@@ -17,6 +17,8 @@ import { locatedPlace } from './located-places.ts';
 export interface ReachInput {
   readonly edition: ReachEdition;
   readonly datings: readonly string[];
+  /** Keys of the conventions by which its dates were read. */
+  readonly keys: ReadonlySet<string>;
 }
 
 export interface ReachInputs {
@@ -68,15 +70,16 @@ function reachInput(
   basis: Basis,
 ): ReachInput {
   const datings = countedDatings(claims, 'PUBLISHED', slackOf(conventions), basis, open);
+  const accesses = countedAccesses(claims, slackOf(conventions), basis);
+  const dates = [...datings, ...accesses].flatMap(({ date }) => date ?? []);
   return {
     edition: {
       published: publishedWindow(datings, work?.form === 'ANNUAL', conventions),
       outlets: outletsOf(claims, basis).map(({ place, ...outlet }) => ({ ...outlet, place: places.get(place) })),
-      accesses: countedAccesses(claims, slackOf(conventions), basis).map(access =>
-        recordedAccess(access, places, asked),
-      ),
+      accesses: accesses.map(access => recordedAccess(access, places, asked)),
     },
     datings: datings.map(dating => dating.claim),
+    keys: slackKeysOf(dates, conventions),
   };
 }
 

@@ -5,6 +5,7 @@ import { reachEdition } from '../domain/reach/reach-edition.ts';
 import type { ReachOutcome } from '../domain/reach/reach-outcome.ts';
 import { invariant } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
+import type { ConventionUse } from './grounds.ts';
 import type { ReachRow, RouteTaken } from './questions.ts';
 import { type ReachInput, reachInputs } from './reach-inputs.ts';
 import type { TargetFound } from './reach-target.ts';
@@ -27,12 +28,12 @@ export async function reachRows(
   const rows = ids.map((id, i) => {
     const input = inputs[i];
     invariant(input !== undefined, `${id}, which has a window, is an edition`);
-    return reachRow(id, input, reachEdition(input.edition, target, conventions));
+    return reachRow(id, input, reachEdition(input.edition, target, conventions), conventions);
   });
   return { rows, read };
 }
 
-function reachRow(edition: string, input: ReachInput, outcome: ReachOutcome): ReachRow {
+function reachRow(edition: string, input: ReachInput, outcome: ReachOutcome, conventions: Conventions): ReachRow {
   const { verdict, margin, cautious, arrival, flags, why } = outcome;
   return {
     edition,
@@ -45,7 +46,7 @@ function reachRow(edition: string, input: ReachInput, outcome: ReachOutcome): Re
     arrival,
     flags,
     why,
-    restsOn: { claims: claimsOf(input, outcome), conventions: outcome.conventions },
+    restsOn: { claims: claimsOf(input, outcome), conventions: usesOf(input, outcome, conventions) },
   };
 }
 
@@ -53,6 +54,11 @@ function reachRow(edition: string, input: ReachInput, outcome: ReachOutcome): Re
 function claimsOf(input: ReachInput, { outlet, stay, access }: ReachOutcome): readonly string[] {
   const claims = [...input.datings, outlet?.claim, stay?.claim, access?.claim];
   return [...new Set(claims.filter(claim => claim !== undefined))];
+}
+
+function usesOf(input: ReachInput, outcome: ReachOutcome, conventions: Conventions): readonly ConventionUse[] {
+  const keys = new Set([...input.keys, ...outcome.conventions.map(({ key }) => key)]);
+  return [...keys].sort().map(key => conventions.use(key));
 }
 
 function routeTaken({ lag, outlet, stay }: ReachOutcome): RouteTaken {

@@ -1,7 +1,7 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import type { LocatedPlace } from '../domain/conventions/located-place.ts';
 import { resolvePlaceName } from '../domain/conventions/resolve-place.ts';
-import { slackOf } from '../domain/conventions/slack-of.ts';
+import { slackKeysOf, slackOf } from '../domain/conventions/slack-of.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { edtfBounds } from '../domain/dates/edtf.ts';
 import { type Basis, counts } from '../domain/model/counted.ts';
@@ -24,6 +24,8 @@ export interface TargetFound {
   readonly asked?: string;
   /** Ids of the claims that the target rests on. */
   readonly claims: readonly string[];
+  /** Keys of the conventions that it rests on. */
+  readonly keys: readonly string[];
 }
 
 /** Who or where, and when: from the question, or from the piece it names. */
@@ -41,6 +43,7 @@ export async function reachTarget(
     label: where.label,
     ...askedOf(at),
     claims: [...object.claims, ...where.claims],
+    keys: [...object.keys, ...where.keys],
   };
 }
 
@@ -53,6 +56,7 @@ interface ObjectFound {
   readonly days: readonly ObjectDay[];
   readonly flags: readonly AnswerFlag[];
   readonly claims: readonly string[];
+  readonly keys: readonly string[];
 }
 
 async function objectOf(
@@ -70,6 +74,7 @@ async function objectOf(
       days: bounds.parts.map(part => ({ headline: part })),
       flags: bounds.approximate ? ['CIRCA'] : bounds.uncertain ? ['UNCERTAIN'] : [],
       claims: [],
+      keys: [...slackKeysOf([asked.by], conventions)],
     };
   }
   if (asked.piece === undefined) {
@@ -113,6 +118,7 @@ interface Whereabouts {
   readonly stays: readonly ReachStay[];
   readonly label: string;
   readonly claims: readonly string[];
+  readonly keys: readonly string[];
 }
 
 async function whereabouts(
@@ -147,7 +153,7 @@ async function whereabouts(
 }
 
 function atPlace(place: LocatedPlace): Whereabouts {
-  return { stays: [{ place }], label: place.name, claims: [] };
+  return { stays: [{ place }], label: place.name, claims: [], keys: [] };
 }
 
 function namedPlace(name: string): LocatedPlace {
@@ -216,7 +222,13 @@ async function staysAt(
       ...(group?.kind === 'Alternatives' ? { group: { id: group.id, open: group.open === true } } : {}),
     };
   });
-  return { stays, claims: claims.map(claim => claim.id) };
+  const dates = claims.flatMap(({ from, to }) => [from ?? [], to ?? []].flat());
+  const inGroups = stays.some(({ group }) => group !== undefined);
+  return {
+    stays,
+    claims: claims.map(claim => claim.id),
+    keys: [...slackKeysOf(dates, conventions), ...(inGroups ? ['stay.exactUpTo'] : [])],
+  };
 }
 
 function dayRange(edtf: string | undefined, conventions: Conventions): DayRange {

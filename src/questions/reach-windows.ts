@@ -1,11 +1,16 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
+import { slackOf } from '../domain/conventions/slack-of.ts';
+import { routeMapOf } from '../domain/reach/route-map.ts';
 import { reachVerdicts } from '../domain/reach/verdict.ts';
 import type { GraphStore, WindowColumns, WindowGroups } from '../store/graph-store.ts';
 import type { Breath } from './breath.ts';
+import { type ColumnGrounds, columnGrounds } from './column-grounds.ts';
 import type { DatedColumns } from './dated-columns.ts';
 import { detailWindows } from './detail-windows.ts';
 import type { TargetFound } from './reach-target.ts';
-import { windowPlaces } from './window-places.ts';
+import { windowDetails } from './window-details.ts';
+import { type WindowKeys, windowKeys } from './window-keys.ts';
+import { type WindowPlaces, windowPlaces } from './window-places.ts';
 import { firstAfter } from './window-runs.ts';
 import { type ColumnVerdicts, windowVerdicts } from './window-verdicts.ts';
 
@@ -14,6 +19,10 @@ export interface JudgedWindows {
   readonly groups: WindowGroups;
   /** The columns of the groups, by the conventions in force. */
   readonly dated: readonly DatedColumns[];
+  /** What the editions of each of them rest on. */
+  readonly grounds: readonly ColumnGrounds[];
+  readonly keys: WindowKeys;
+  readonly named: WindowPlaces;
   /** Of the columns, in their order; undefined where all that is asked about is contradictory. */
   readonly columns: readonly ColumnVerdicts[] | undefined;
   /** Editions of each verdict, in the order of `reachVerdicts`. */
@@ -47,6 +56,15 @@ async function judgeWindows(
   const named = await windowPlaces(store, groups);
   const windows = detailWindows(groups, named, conventions);
   const dated = groups.columns.map(windows.dated);
+  const keys = windowKeys(groups, routeMapOf(conventions).grid);
+  const details = windowDetails(groups);
+  const slack = slackOf(conventions);
+  const grounds = dated.map(each =>
+    columnGrounds(each, keys.of(each), details, slack, at => {
+      const { detail, dateClass } = each.stored;
+      return windows.published(detail[at]!, dateClass[at]!).reckoned.length > 0;
+    }),
+  );
   const columns = await windowVerdicts(groups, dated, found, named, conventions, breath);
   const ofProfiles = new Float64Array(groups.profiles.length * reachVerdicts.length);
   if (columns === undefined) for (const each of groups.columns) countContradicted(each, ofProfiles);
@@ -59,7 +77,7 @@ async function judgeWindows(
   ofProfiles.forEach((count, i) => {
     counts[i % counts.length]! += count;
   });
-  return { groups, dated, columns, counts, ofProfiles };
+  return { groups, dated, grounds, keys, named, columns, counts, ofProfiles };
 }
 
 const inEvery = reachVerdicts.indexOf('IN_EVERY_CASE');

@@ -1,7 +1,9 @@
+import type { Conventions } from '../domain/conventions/conventions.ts';
 import { checkId } from '../domain/model/id.ts';
 import { compareText } from '../domain/text/compare.ts';
 import type { EditionFilter, GraphStore } from '../store/graph-store.ts';
 import { breathing } from './breath.ts';
+import { countedConventions } from './counted-conventions.ts';
 import { type Grounds, inTimeCaution, recordedClaimsCaution } from './grounds.ts';
 import type { Page } from './page.ts';
 import { asRecorded, groundsUnder, type Premises } from './premises.ts';
@@ -9,7 +11,7 @@ import type { Reach, ReachAsked, ReachCounts, ReachPosition, ReachRow } from './
 import { pageOfBuckets } from './reach-buckets.ts';
 import { countTallies, countVerdicts } from './reach-counts.ts';
 import { reachRows } from './reach-rows.ts';
-import { reachTarget } from './reach-target.ts';
+import { reachTarget, type TargetFound } from './reach-target.ts';
 import { pageByTitle } from './reach-title-order.ts';
 import { type JudgedWindows, judgeAll } from './reach-windows.ts';
 import { windowConventions } from './window-conventions.ts';
@@ -49,7 +51,7 @@ export async function reach(
     objectDay: { lo: least(objectDays.map(day => day.lo)), hi: greatest(objectDays.map(day => day.hi)) },
     counts: counts(judged, rows, asked.tallies === true),
     rows: { items, more: ids.more },
-    grounds: grounds(found.claims, rows, premises),
+    grounds: grounds(found, rows, countedConventions(judged, found, conventions), conventions, premises),
     read,
   };
 }
@@ -84,13 +86,23 @@ function counts(judged: readonly JudgedWindows[], rows: readonly ReachRow[], tal
   return { ...countVerdicts(judged), ...(tallies ? countTallies(judged) : {}), differOnPage };
 }
 
-function grounds(targetClaims: readonly string[], rows: readonly ReachRow[], premises: Premises): Grounds {
-  const claims = new Set([...targetClaims, ...rows.flatMap(row => row.restsOn.claims)]);
-  const conventions = new Map(rows.flatMap(row => row.restsOn.conventions).map(use => [use.key, use]));
+function grounds(
+  found: TargetFound,
+  rows: readonly ReachRow[],
+  counted: ReadonlySet<string>,
+  conventions: Conventions,
+  premises: Premises,
+): Grounds {
+  const claims = new Set([...found.claims, ...rows.flatMap(row => row.restsOn.claims)]);
+  const keys = new Set([
+    ...found.keys,
+    ...counted,
+    ...rows.flatMap(row => row.restsOn.conventions.map(use => use.key)),
+  ]);
   return {
     ...groundsUnder(premises),
     claims: [...claims].sort(compareText),
-    conventions: [...conventions.values()].sort((a, b) => compareText(a.key, b.key)),
+    conventions: [...keys].sort(compareText).map(key => conventions.use(key)),
     cautions: [inTimeCaution, recordedClaimsCaution],
   };
 }

@@ -1,3 +1,5 @@
+import { slackKeys } from '../domain/conventions/slack-of.ts';
+import { compareText } from '../domain/text/compare.ts';
 import { foldTokens, sortKey } from '../domain/text/fold.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, SearchText } from '../store/graph-store.ts';
@@ -41,7 +43,11 @@ export async function search(store: GraphStore, asked: SearchQuestion, signal?: 
     item: { id, kind, ...match },
     position: { ...match, sort, id },
   }));
-  return { hits: { items, more }, cut };
+  const keys = [
+    ...(words === undefined ? [] : ['limit.search']),
+    ...(asked.dates === undefined ? [] : Object.values(slackKeys)),
+  ];
+  return { hits: { items, more }, cut, conventions: keys.sort(compareText).map(key => conventions.use(key)) };
 }
 
 type Words = Omit<SearchText, 'few'>;

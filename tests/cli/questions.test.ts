@@ -87,7 +87,13 @@ describe('find', () => {
       nodes: [{ id: 'agent-peter-ohlsen', kind: 'Agent', match: 'BEGINNING', label: 'Peter Ohlsen' }],
       hasNextPage: false,
       cut: false,
+      conventions: [{ key: 'limit.search', id: 'convention-limit-search', version: 1 }],
     });
+  });
+
+  test('names the conventions by which dates are read where days are asked for', async () => {
+    expect(await said('find', '--dates', '1750~')).toMatch(/^Conventions used: .*date\.slack\.year/m);
+    expect(await said('find', 'ohlsen')).not.toContain('Conventions used');
   });
 });
 

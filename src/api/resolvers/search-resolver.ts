@@ -24,10 +24,10 @@ export async function search(
   const list = listDigest('search', args);
   const page = pageAsked(args, list, isSearchPosition);
   const graph = await graphAsked({ asOf }, info, context);
-  const { hits, cut } = await graph.questions.search({ ...asked, page }, context.ending.signal);
+  const { hits, cut, conventions } = await graph.questions.search({ ...asked, page }, context.ending.signal);
   const found = connection(hits, list);
   const rows = await Promise.all(found.nodes.map(hit => loadLink(hit.id, graph)));
-  return { ...withRows(found, rows), cut };
+  return { ...withRows(found, rows), cut, conventions };
 }
 
 function withRows(found: Connection<SearchHit>, rows: readonly (AnyRow | null)[]): object {

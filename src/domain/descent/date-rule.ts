@@ -40,6 +40,8 @@ export interface RuleContext {
   states(matrix: string): readonly Extract<AnyRecord, { kind: 'State' }>[];
   /** Days of an EDTF expression, with the slack in force; open for one beyond the calendar. */
   days(edtf: string): DatedDays;
+  /** Keys of the conventions by which dates were read until now. */
+  keys(): readonly string[];
   leastOnTheWay(edition: string, to: string): OnTheWay;
 }
 

@@ -11,7 +11,7 @@ import { ruleContext } from './rule-context.ts';
  * The network of all dates that the counted claims and the fields of records bound or link, by `dateRules`. A claim
  * outside groups of alternatives is asserted outright; of a group at least one member holds, with all that it says.
  */
-export function datesNetworkOf({ records, claims }: LinkedRecords, options: NetworkOptions): DatesNetwork {
+export function datesNetworkOf({ records, claims }: LinkedRecords, options: NetworkOptions): ReadNetwork {
   const counted = claims.filter(claim => counts(claim, options.basis));
   const context = ruleContext({ records, claims: counted }, options);
   const { outright, groups } = assertedClaims(counted, records);
@@ -28,7 +28,12 @@ export function datesNetworkOf({ records, claims }: LinkedRecords, options: Netw
     network = { ...network, links: [...network.links, ...links] };
     variables = variablesOf(network);
   }
-  return network;
+  return { ...network, keys: context.keys() };
+}
+
+/** A network, with the keys of the conventions by which its dates were read. */
+export interface ReadNetwork extends DatesNetwork {
+  readonly keys: readonly string[];
 }
 
 const rulesByKind = Map.groupBy(dateRules, rule => rule.of);

@@ -1,4 +1,4 @@
-import { slackOf } from '../conventions/slack-of.ts';
+import { slackKeysOf, slackOf } from '../conventions/slack-of.ts';
 import { edtfBounds } from '../dates/edtf.ts';
 import type { AnyClaim } from '../model/row.ts';
 import type { RuleContext } from './date-rule.ts';
@@ -27,14 +27,17 @@ export function ruleContext({ records, claims }: LinkedRecords, options: Network
     byRole.set(name, index);
     return index;
   };
+  const read = new Set<string>();
   return {
     conventions,
+    keys: () => [...slackKeysOf(read, conventions)],
     record: id => byId.get(id),
     claims: claimsOf,
     claimsAt: <K extends AnyClaim['kind']>(kind: K, role: string, id: string) =>
       (indexed(kind, role).get(id) ?? []) as readonly AnyClaim[] as readonly Extract<AnyClaim, { kind: K }>[],
     states: matrix => states.get(matrix) ?? [],
     days: edtf => {
+      read.add(edtf);
       const { beyondCalendar, parts, start, end } = edtfBounds(edtf, slack);
       return beyondCalendar ? { parts: [{}], start: {}, end: {} } : { parts, start, end };
     },

@@ -26,8 +26,8 @@ type Way = Omit<Candidate, 'access'>;
 /** What follows from one range of the days of publication. */
 export interface PartCandidates {
   readonly candidates: readonly Candidate[];
-  /** An access before anything can have arrived: no case at all. */
-  readonly contradiction?: RecordedAccess | undefined;
+  /** By this way an access was before anything can have arrived: no case at all. */
+  readonly contradiction?: Candidate | undefined;
 }
 
 /**
@@ -55,7 +55,7 @@ export function candidatesOf(
     const known = edition.accesses.map(access => knownBy(access, ways, within));
     return {
       candidates: [...ways, ...known.flat()],
-      contradiction: known.flat().find(({ arrived }) => isReversed(arrived))?.access,
+      contradiction: known.flat().find(({ arrived }) => isReversed(arrived)),
     };
   });
 }

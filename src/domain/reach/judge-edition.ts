@@ -23,6 +23,8 @@ export interface JudgedEdition {
 export interface Contradiction {
   readonly contradiction: Reason;
   readonly access?: RecordedAccess | undefined;
+  /** Ways that rule out the accesses, if they do. */
+  readonly ways?: readonly Candidate[];
 }
 
 /**
@@ -43,9 +45,11 @@ export function editionJudge(
     const parts = candidatesOf(edition, target.stays, conventions, between);
     const headline = answer(parts, cases, headlines);
     if (headline !== undefined) return { headline, parts, cases, days };
+    const ways = parts.flatMap(part => part.contradiction ?? []);
     return {
       contradiction: { code: 'ACCESS_CONTRADICTS', message: 'somebody had it before it can have arrived there' },
-      access: parts.find(part => part.contradiction !== undefined)?.contradiction,
+      access: ways[0]?.access,
+      ways,
     };
   };
 }
@@ -57,6 +61,8 @@ const noDay: Contradiction = {
 /** A verdict with the way that decides it. */
 export interface Answer extends VerdictAndMargin {
   readonly decides: Candidate | undefined;
+  /** All ways that room is told from, over all cases. */
+  readonly bounds: readonly Candidate[];
 }
 
 /** The verdict over all cases for the days of the object; undefined: there is no case. */
@@ -77,7 +83,12 @@ export function answer(
   const judged = cases.map(judgedBy).filter(each => each !== undefined);
   const joined = joinVerdicts(exact ? judged : bounded(judged));
   if (joined === undefined) return undefined;
-  return { verdict: joined.verdict, margin: joined.margin, decides: joined.decides.decides.candidate };
+  return {
+    verdict: joined.verdict,
+    margin: joined.margin,
+    decides: joined.decides.decides.candidate,
+    bounds: joined.bounds.flatMap(({ bounds }) => bounds.flatMap(({ candidate }) => candidate ?? [])),
+  };
 }
 
 /** Of the stays outside groups, then of all: in time by the first alone is in time, too late by all is too late. */

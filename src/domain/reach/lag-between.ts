@@ -3,13 +3,14 @@ import type { Conventions } from '../conventions/conventions.ts';
 import type { LocatedPlace } from '../conventions/located-place.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
 import type { AnswerFlag } from './answer-flag.ts';
-import { type ComposedLag, composedLag } from './composed-lag.ts';
+import { composedLag } from './composed-lag.ts';
 import { type Era, type EraSpan, eraSpan } from './era-grid.ts';
 import { hullOfLags } from './hull-of-lags.ts';
 import type { Lag, RouteLeg, RouteStretch } from './lag.ts';
+import { keysOfRoutes, keysOfWays } from './lag-keys.ts';
 import { type RouteMap, routeMapOf, type Stop } from './route-map.ts';
 import { sameTown } from './same-town.ts';
-import { type NamedLeg, reckoningIn, routesBetween, type Way, waysBetween } from './ways-between.ts';
+import { type NamedLeg, reckoningIn, routesBetween, waysBetween } from './ways-between.ts';
 
 /**
  * How long a book first for sale on some day of `window` may have been on its way. Recorded routes valid on days of the
@@ -107,7 +108,7 @@ function lagInEra(
 ): EraLag {
   const routes = routesBetween(from, to, era);
   if (routes.length > 0) {
-    const rows = [...new Set(routes.map(({ key }) => key))];
+    const rows = keysOfRoutes(routes);
     return { stretch: { days: era.days, ...hullOfLags(routes), rows, legs: [] }, keys: rows, flags: [] };
   }
   const lag = composedLag(waysIn(era), reckoningIn(era, conventions));
@@ -115,20 +116,11 @@ function lagInEra(
   const legs = lag.quickest.legs.filter(({ from: a, to: b }) => a.name !== b.name).map(legSeen);
   const stretch = { days: era.days, least: lag.least, most: lag.most, rows: [], legs };
   const assumed = [...lag.quickest.legs, ...lag.surest.legs].some(({ route }) => route === undefined);
-  return { stretch, keys: keysOf(lag, from, era), flags: assumed ? ['ASSUMED'] : [] };
+  return { stretch, keys: keysOfWays(lag, from, era), flags: assumed ? ['ASSUMED'] : [] };
 }
 
 function legSeen({ from, to, over, km, rows }: NamedLeg): RouteLeg {
   return { from: from.name, to: to.name, over, km: Math.round(km), rows: [...new Set(rows.map(({ key }) => key))] };
-}
-
-/** The choice between ways rests on all of these, whichever leg decides in the end. */
-function keysOf({ quickest, surest, allowance }: ComposedLag<Way>, from: Stop, era: Era): readonly string[] {
-  const rows = [...quickest.legs, ...surest.legs].flatMap(leg => leg.rows.map(({ key }) => key));
-  const reckoned = [era.speedsKey, 'route.detour.land', 'route.detour.sea', 'route.ports', 'route.sameTown'];
-  if (allowance) reckoned.push('route.orderAllowance');
-  if (from.radius > 0) reckoned.push('lagRegion.radius');
-  return [...rows, ...reckoned];
 }
 
 /** Neighbouring stretches that say the same, as one. */

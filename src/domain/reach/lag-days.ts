@@ -3,7 +3,8 @@ import type { LocatedPlace } from '../conventions/located-place.ts';
 import { composedLag } from './composed-lag.ts';
 import type { Era, EraSpan } from './era-grid.ts';
 import { hullOfLags } from './hull-of-lags.ts';
-import { type RouteMap, routeMapOf, type Stop } from './route-map.ts';
+import { keysOfRoutes, keysOfWays } from './lag-keys.ts';
+import { type EraLag, type RouteMap, routeMapOf, type Stop } from './route-map.ts';
 import { sameTown } from './same-town.ts';
 import type { LagDays } from './verdict.ts';
 import { reckoningIn, routesBetween, type Way, waysBetween } from './ways-between.ts';
@@ -18,17 +19,41 @@ export type LagsOver = (span: EraSpan) => LagDays;
 export function lagDays(from: LocatedPlace | undefined, to: LocatedPlace, conventions: Conventions): LagsOver {
   const town = conventions.get('route.sameTown');
   if (from !== undefined && sameTown(from, to, town.within)) return () => town;
-  if (from?.coordinates === undefined || to.coordinates === undefined) return () => unknown;
-  const map = routeMapOf(conventions);
-  const source = map.source(from, from.coordinates);
-  const goal = map.destination(to, to.coordinates);
-  const eras = map.lagsByEra(source, goal, () => lagsByEra(source, goal, map, conventions));
+  const eras = erasBetween(from, to, conventions);
+  if (eras === undefined) return () => unknown;
   return ({ first, last }) => (first === last ? eras[first]! : hullOfLags(eras.slice(first, last + 1)));
 }
 
+/** Keys of the conventions that the lag in an era rests on, by its place in the grid: one list for what rests on the same. */
+export function lagKeys(
+  from: LocatedPlace | undefined,
+  to: LocatedPlace,
+  conventions: Conventions,
+): (era: number) => readonly string[] {
+  if (from !== undefined && sameTown(from, to, conventions.get('route.sameTown').within)) return () => inTown;
+  const eras = erasBetween(from, to, conventions);
+  return era => eras?.[era]?.keys ?? none;
+}
+
+const inTown: readonly string[] = ['route.sameTown'];
+const none: readonly string[] = [];
+
 const unknown: LagDays = { least: 0 };
 
-function lagsByEra(from: Stop, to: Stop, map: RouteMap, conventions: Conventions): readonly LagDays[] {
+/** Undefined where one of the places is not known. */
+function erasBetween(
+  from: LocatedPlace | undefined,
+  to: LocatedPlace,
+  conventions: Conventions,
+): readonly EraLag[] | undefined {
+  if (from?.coordinates === undefined || to.coordinates === undefined) return undefined;
+  const map = routeMapOf(conventions);
+  const source = map.source(from, from.coordinates);
+  const goal = map.destination(to, to.coordinates);
+  return map.lagsByEra(source, goal, () => lagsByEra(source, goal, map, conventions));
+}
+
+function lagsByEra(from: Stop, to: Stop, map: RouteMap, conventions: Conventions): readonly EraLag[] {
   const waysIn = waysBetween(from, to, map, conventions);
   return map.grid.map(era => lagIn(era, from, to, waysIn, conventions));
 }
@@ -39,9 +64,22 @@ function lagIn(
   to: Stop,
   waysIn: (era: Era) => readonly [Way, ...Way[]],
   conventions: Conventions,
-): LagDays {
+): EraLag {
   const routes = routesBetween(from, to, era);
-  if (routes.length > 0) return hullOfLags(routes);
-  const { least, most } = composedLag(waysIn(era), reckoningIn(era, conventions));
-  return { least, most };
+  if (routes.length > 0) return { ...hullOfLags(routes), keys: one(keysOfRoutes(routes)) };
+  const lag = composedLag(waysIn(era), reckoningIn(era, conventions));
+  return { least: lag.least, most: lag.most, keys: one(keysOfWays(lag, from, era)) };
+}
+
+/** Lists that are in use; there are few that differ. */
+const lists = new Map<string, readonly string[]>();
+const mostLists = 10_000;
+
+function one(keys: readonly string[]): readonly string[] {
+  const name = keys.join();
+  const known = lists.get(name);
+  if (known !== undefined) return known;
+  if (lists.size >= mostLists) lists.clear();
+  lists.set(name, keys);
+  return keys;
 }

@@ -9,6 +9,8 @@ export interface LagRegion {
   readonly centre: Coordinates;
   /** No place of the region lies farther from the centre, in km. */
   readonly radius: number;
+  /** Keys of the conventions that make it a region: none where each place is one of its own. */
+  readonly by: readonly string[];
 }
 
 /**
@@ -16,16 +18,18 @@ export interface LagRegion {
  * degree. A box is a town if no point of it is farther from its centre than `lagRegion.radius`.
  */
 export function lagRegionOf(place: LocatedPlace, coordinates: Coordinates, conventions: Conventions): LagRegion {
-  const radius = conventions.get('lagRegion.radius');
-  if (radius === 0) return { centre: coordinates, radius };
-  return townOf(place, radius, conventions) ?? { centre: cellCentre(coordinates), radius };
+  const radius = conventions.get(radiusKey);
+  if (radius === 0) return { centre: coordinates, radius, by: [] };
+  return townOf(place, radius, conventions) ?? { centre: cellCentre(coordinates), radius, by: [radiusKey] };
 }
 
+const radiusKey = 'lagRegion.radius';
+
 function townOf(place: LocatedPlace, radius: number, conventions: Conventions): LagRegion | undefined {
-  for (const { value } of conventions.routes) {
+  for (const { key, value } of conventions.routes) {
     for (const end of [value.from, value.to]) {
       const town = contains(end, place) ? smallest(end, radius) : undefined;
-      if (town !== undefined) return town;
+      if (town !== undefined) return { ...town, by: [radiusKey, key] };
     }
   }
   return undefined;
@@ -35,7 +39,7 @@ function contains(end: RouteEnd, place: LocatedPlace): boolean {
   return end.boxes !== undefined && regionContains({ ...end, source: '' }, place);
 }
 
-function smallest({ boxes }: RouteEnd, radius: number): LagRegion | undefined {
+function smallest({ boxes }: RouteEnd, radius: number): Omit<LagRegion, 'by'> | undefined {
   if (boxes?.length !== 1) return undefined;
   const [south, west, north, east] = boxes[0]!;
   const centre = { lat: (south + north) / 2, lon: (west + east) / 2 };

@@ -2,7 +2,7 @@ import type { ConventionUse } from '../conventions/convention-use.ts';
 import type { ConventionKey, Conventions } from '../conventions/conventions.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
 import type { AnswerFlag } from './answer-flag.ts';
-import { shownArrival } from './candidates.ts';
+import { type Candidate, shownArrival } from './candidates.ts';
 import { type Answer, answer, type Contradiction, editionJudge } from './judge-edition.ts';
 import { aheadKey } from './published-window.ts';
 import type { ObjectDay, ReachEdition, ReachTarget } from './reach-edition-input.ts';
@@ -17,7 +17,7 @@ import { contradictory } from './verdict.ts';
  */
 export function reachEdition(edition: ReachEdition, target: ReachTarget, conventions: Conventions): ReachOutcome {
   const judged = editionJudge(target, conventions)(edition);
-  if ('contradiction' in judged) return contradicted(edition, target, judged);
+  if ('contradiction' in judged) return contradicted(edition, target, judged, conventions);
   const { headline, parts, cases, days } = judged;
   const marked = days.some(day => day.cautious !== undefined);
   const cautious = marked ? answer(parts, cases, days.map(cautiously)) : undefined;
@@ -29,12 +29,14 @@ function cautiously({ headline, cautious }: ObjectDay): DayRange {
 }
 
 function contradicted(
-  { published }: ReachEdition,
+  edition: ReachEdition,
   { flags = [] }: ReachTarget,
-  { contradiction, access }: Contradiction,
+  { contradiction, access, ways = [] }: Contradiction,
+  conventions: Conventions,
 ): ReachOutcome {
-  const all = new Set([...published.flags, ...flags]);
-  const outcome = { ...contradictory, arrival: {}, flags: [...all], conventions: [], why: [contradiction] };
+  const all = new Set([...edition.published.flags, ...flags]);
+  const uses = usesOf(editionKeys(edition), ways, conventions);
+  const outcome = { ...contradictory, arrival: {}, flags: [...all], conventions: uses, why: [contradiction] };
   return access === undefined ? outcome : { ...outcome, access };
 }
 
@@ -55,7 +57,7 @@ function outcome(
   if (cautious !== undefined) flags.add('MARK_WINDOW');
   if (!exact) flags.add('INEXACT');
   const { class: kind } = edition.published;
-  const keys: ConventionKey[] = kind === 'OTHER' ? [] : [aheadKey(kind)];
+  const keys = editionKeys(edition);
   if (cautious !== undefined) keys.push('decoratedWithin');
   if (target.stays.some(({ group }) => group !== undefined)) keys.push('stay.exactUpTo');
   const second = cautious === undefined ? undefined : { verdict: cautious.verdict, margin: cautious.margin };
@@ -69,7 +71,7 @@ function outcome(
     lag: decides?.lag,
     arrival: decides === undefined ? {} : shownArrival(decides),
     flags: [...flags],
-    conventions: inOrder([...keys.map(key => conventions.use(key)), ...(decides?.lag.route.conventions ?? [])]),
+    conventions: usesOf(keys, [...headline.bounds, ...(cautious?.bounds ?? [])], conventions),
     why: reasonsOf({
       verdict,
       margin,
@@ -80,6 +82,19 @@ function outcome(
   };
 }
 
-function inOrder(uses: readonly ConventionUse[]): readonly ConventionUse[] {
-  return uses.toSorted((a, b) => (a.key < b.key ? -1 : 1));
+/** What the days of an edition rest on, and whether an access was in the town. */
+function editionKeys({ published, accesses = [] }: ReachEdition): ConventionKey[] {
+  return [
+    ...(published.class === 'OTHER' ? [] : [aheadKey(published.class)]),
+    ...(accesses.some(({ at, byAsked }) => at !== undefined && byAsked !== true) ? (['route.sameTown'] as const) : []),
+  ];
+}
+
+function usesOf(
+  keys: readonly ConventionKey[],
+  ways: readonly Candidate[],
+  conventions: Conventions,
+): readonly ConventionUse[] {
+  const all = [...keys, ...ways.flatMap(({ lag }) => lag.route.conventions.map(({ key }) => key))];
+  return [...new Set(all)].sort().map(key => conventions.use(key));
 }

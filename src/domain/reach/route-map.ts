@@ -7,7 +7,7 @@ import type { RouteEnd } from '../conventions/route-conventions.ts';
 import { type Era, eraGrid } from './era-grid.ts';
 import { greatCircle } from './great-circle.ts';
 import type { Lag } from './lag.ts';
-import { lagRegionOf } from './lag-region.ts';
+import { type LagRegion, lagRegionOf } from './lag-region.ts';
 import type { LagDays } from './verdict.ts';
 
 /** A recorded route in one direction. */
@@ -23,8 +23,15 @@ export interface Stop {
   readonly hasCountry: boolean;
   /** Kilometres by which the place may lie farther or nearer than its coordinates say. */
   readonly radius: number;
+  /** Keys of the conventions that say so. */
+  readonly regionBy: readonly string[];
   readonly leaving: readonly DirectedRoute[];
   readonly arriving: ReadonlySet<DirectedRoute>;
+}
+
+/** The lag of an era, and the keys of the conventions that it rests on: one list for all lags that rest on the same. */
+export interface EraLag extends LagDays {
+  readonly keys: readonly string[];
 }
 
 /** What lies between two stops, whatever the era. */
@@ -49,7 +56,7 @@ export interface RouteMap {
   /** Lags from one stop to another that are known already, by the eras they are for; for as long as both are in use. */
   lags(from: Stop, to: Stop): Map<number, Lag>;
   /** Lags in each era, without the way; made when first asked for, and remembered for the stops last asked about. */
-  lagsByEra(from: Stop, to: Stop, make: () => readonly LagDays[]): readonly LagDays[];
+  lagsByEra(from: Stop, to: Stop, make: () => readonly EraLag[]): readonly EraLag[];
 }
 
 /** The route map of a set of conventions, made once. */
@@ -57,9 +64,9 @@ export const routeMapOf: (conventions: Conventions) => RouteMap = remembered(mak
 
 function makeRouteMap(conventions: Conventions): RouteMap {
   const stop = stopMaker(conventions);
-  const harbours = ports.map(port => stop(port, { centre: port.coordinates, radius: 0 }, port.landmass));
+  const harbours = ports.map(port => stop(port, { centre: port.coordinates, radius: 0, by: [] }, port.landmass));
   const count = conventions.get('route.ports');
-  const at = (place: LocatedPlace, coordinates: Coordinates) => ({ centre: coordinates, radius: 0, place });
+  const at = (place: LocatedPlace, coordinates: Coordinates) => ({ centre: coordinates, radius: 0, by: [], place });
   return {
     grid: eraGrid(conventions),
     source: remembered((place, coordinates) =>
@@ -87,14 +94,11 @@ function stopMaker(conventions: Conventions) {
     const back = { from: value.to, to: value.from, route: { key, ...lag } };
     return value.bothWays ? [there, back] : [there];
   });
-  return (
-    place: LocatedPlace,
-    { centre, radius }: { readonly centre: Coordinates; readonly radius: number },
-    landmass: Landmass | undefined,
-  ): Stop => ({
+  return (place: LocatedPlace, { centre, radius, by }: LagRegion, landmass: Landmass | undefined): Stop => ({
     name: place.name,
     coordinates: centre,
     radius,
+    regionBy: by,
     landmass,
     hasCountry: place.country !== undefined,
     leaving: routes.filter(({ from }) => contains(from, place)).map(({ route }) => route),
@@ -111,9 +115,9 @@ function rememberedPairs<V extends object>(make: (from: Stop, to: Stop) => V): (
 const goalsKept = 64;
 
 function lagsOfLastGoals(): RouteMap['lagsByEra'] {
-  const goals = new Map<Stop, WeakMap<Stop, readonly LagDays[]>>();
+  const goals = new Map<Stop, WeakMap<Stop, readonly EraLag[]>>();
   return (from, to, make) => {
-    const sources = goals.get(to) ?? new WeakMap<Stop, readonly LagDays[]>();
+    const sources = goals.get(to) ?? new WeakMap<Stop, readonly EraLag[]>();
     if (!goals.has(to)) {
       goals.set(to, sources);
       if (goals.size > goalsKept) goals.delete(goals.keys().next().value!);

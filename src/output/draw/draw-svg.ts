@@ -44,6 +44,7 @@ function plate(drawing: Drawing, laid: Layout): string {
     `<svg xmlns="http://www.w3.org/2000/svg" width="${n(width)}" height="${n(height)}" viewBox="0 0 ${n(width)} ${n(height)}" font-family="${xml(typeface)}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
     `<title id="${id}-title">${xml(drawing.title)}</title>`,
     `<desc id="${id}-desc">${xml(describe(drawing))}</desc>`,
+    ...metadata(drawing),
     fades(id),
     frame(width, height),
     head.text,
@@ -59,6 +60,12 @@ function plate(drawing: Drawing, laid: Layout): string {
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** https://www.w3.org/TR/SVG2/struct.html#MetadataElement: for machines, and for who looks into the document. */
+function metadata({ conventions = [] }: Drawing): string[] {
+  const used = conventions.map(({ key, version }) => `${key} ${version}`);
+  return used.length === 0 ? [] : [`<metadata>Conventions, with their versions: ${xml(used.join(', '))}</metadata>`];
 }
 
 function fades(id: string): string {

@@ -14,6 +14,8 @@ export interface Drawing {
   readonly steps: readonly DrawnStep[];
   /** Sentences printed below, such as what was left out. */
   readonly notes: readonly string[];
+  /** Conventions that it rests on, which are not drawn but told within the document. */
+  readonly conventions?: readonly { readonly key: string; readonly version: number }[];
 }
 
 export type NodeKind = 'artwork' | 'plate' | 'sheet' | 'motif' | 'detail' | 'surface' | 'edition' | 'design';

@@ -93,6 +93,8 @@ describe('without a recorded route', () => {
       'lagRegion.radius',
       'route.detour.land',
       'route.detour.sea',
+      // Its box of London is the town that a way from London is reckoned for.
+      'route.london-edinburgh',
       'route.orderAllowance',
       'route.ports',
       'route.sameTown',

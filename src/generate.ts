@@ -7,7 +7,7 @@ import { commandsSdl } from './domain/model/sdl-commands.ts';
 import { supposedSdl } from './domain/model/sdl-supposed.ts';
 import { historySchema } from './intake/graph/history-schema.ts';
 import { mappingSchema } from './intake/table/mapping-schema.ts';
-import { addedText, schemaText } from './store/sqlite/schema-text.ts';
+import { addedText, groupsText, schemaText } from './store/sqlite/schema-text.ts';
 
 /** A file that is made from declarations and committed. */
 interface GeneratedFile {
@@ -23,6 +23,7 @@ const files: readonly GeneratedFile[] = [
   { path: 'schema/graphql/acts.graphql', text: actsSdl },
   { path: 'schema/sqlite/0001-graph.sql', text: schemaText },
   { path: 'schema/sqlite/0003-kinds.sql', text: () => addedText(3) },
+  { path: 'schema/sqlite/0006-groups.sql', text: groupsText },
   { path: 'schema/graph-file.schema.json', text: () => `${JSON.stringify(graphFileSchema(), null, 2)}\n` },
   { path: 'schema/graph-file-history.schema.json', text: () => `${JSON.stringify(historySchema(), null, 2)}\n` },
   { path: 'schema/table-mapping.schema.json', text: () => `${JSON.stringify(mappingSchema(), null, 2)}\n` },

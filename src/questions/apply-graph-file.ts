@@ -1,4 +1,5 @@
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import type { PlatestemmaError } from '../errors.ts';
 import type { GraphFileRow } from '../intake/graph/read-graph-file.ts';
 import type { Refusal } from '../intake/intention.ts';
 import { namedIds } from '../output/graph-file/canonical-line.ts';
@@ -8,6 +9,7 @@ import { batchSize, type IntakeOptions } from './apply-intake.ts';
 import { conventionRefusals } from './convention-versions.ts';
 import { differingFields } from './history.ts';
 import { addProblem, type IntakeReport } from './intake-report.ts';
+import { mixedInGroups } from './mixed-groups.ts';
 import type { World } from './ports.ts';
 
 /**
@@ -63,7 +65,7 @@ class GraphFileRun {
   }
 
   async take(batch: readonly GraphFileRow[]): Promise<void> {
-    const lines = [...this.#waiting, ...(await this.#fit(batch))];
+    const lines = await this.#inOneGroup([...this.#waiting, ...(await this.#fit(batch))]);
     const missing = await this.#missing(lines);
     const ready = lines.filter(line => !missing.has(line));
     this.#waiting = lines.filter(line => missing.has(line));
@@ -81,11 +83,25 @@ class GraphFileRun {
     const touched = new Set(stored.flatMap((row, i) => (row && sets[i]?.batch === undefined ? [row.id] : [])));
     return batch.filter(({ row, record }) => {
       const error = touched.has(row.id) ? undefined : refusals.get(row.id);
-      if (error === undefined) return true;
-      const { code, message, place } = error;
-      this.refuse({ code, message, place: { record, ...place } });
-      return false;
+      return error === undefined || this.#refused(record, error);
     });
+  }
+
+  /** Lines without claims that do not fit their group of alternatives, which are refused. */
+  async #inOneGroup(lines: readonly GraphFileRow[]): Promise<readonly GraphFileRow[]> {
+    const refusals = await mixedInGroups(
+      this.#store,
+      lines.map(({ row }) => row),
+    );
+    return lines.filter(({ row, record }) => {
+      const error = refusals.get(row.id);
+      return error === undefined || this.#refused(record, error);
+    });
+  }
+
+  #refused(record: number, { code, message, place }: PlatestemmaError): false {
+    this.refuse({ code, message, place: { record, ...place } });
+    return false;
   }
 
   async finish(): Promise<IntakeReport> {

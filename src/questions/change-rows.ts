@@ -4,6 +4,7 @@ import type { GraphStore, RemovedRow } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import type { Signed } from './commands.ts';
 import { withNextVersions } from './convention-versions.ts';
+import { mixedInGroups } from './mixed-groups.ts';
 import { checkNamedWithin } from './named-within.ts';
 import { namesNowhere } from './names-nowhere.ts';
 import type { World } from './ports.ts';
@@ -20,7 +21,8 @@ export interface RowChanges {
 /**
  * Writes checked rows as one change set; versions of conventions count up by themselves.
  * @returns its number, or that of the last one where nothing is to be written
- * @throws NOT_FOUND for the first id that a row names in whatever place and that is not there; STILL_NAMED
+ * @throws NOT_FOUND for the first id that a row names in whatever place and that is not there; INPUT_INVALID for one that does not
+ * fit its group of alternatives; STILL_NAMED
  */
 export async function changeRows(
   store: GraphStore,
@@ -31,6 +33,7 @@ export async function changeRows(
   if (added.length + changed.length + removed.length === 0) return store.lastChangeSet();
   const rows = await withNextVersions(store, [...added, ...changed.map(({ row }) => row)]);
   await checkNamed(store, rows);
+  for (const [, error] of await mixedInGroups(store, rows)) throw error;
   await checkNamedWithin(store, new Set(removed.map(({ id }) => id)));
   const receipt = await applyChanges(store, {
     rows,

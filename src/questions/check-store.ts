@@ -5,6 +5,7 @@ import { foldVersion } from '../domain/text/fold.ts';
 import type { GraphStore, StoreFacts, WriteBatch } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import { checksum } from './export-graph.ts';
+import { mixedInGroups } from './mixed-groups.ts';
 import { namesNowhere } from './names-nowhere.ts';
 import type { World } from './ports.ts';
 import { WindowCounts } from './window-counts.ts';
@@ -48,7 +49,7 @@ export async function checkStore(
       ...(await wrongConventions(store, rows)),
       ...(await wrongDerived(store, rows, options.rebuild, counts)),
     ];
-    faults.push(...found);
+    faults.push(...found, ...(await mixedGroups(store, rows)));
     if (options.rebuild) {
       const at = new Set(found.map(({ id }) => id));
       const again = rows.filter(row => (isOld && isRecordKind(row.kind)) || at.has(row.id));
@@ -79,6 +80,10 @@ async function danglingNames(store: GraphStore, rows: readonly Stamped<AnyRow>[]
   return [...missing].flatMap(([row, ids]) =>
     ids.map(id => ({ id: row, message: `names "${id}", which is not there` })),
   );
+}
+
+async function mixedGroups(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
+  return [...(await mixedInGroups(store, rows))].map(([id, { message }]) => ({ id, message }));
 }
 
 async function rewrite(store: GraphStore, world: World, rows: readonly Stamped<AnyRow>[]): Promise<number> {

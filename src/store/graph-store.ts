@@ -52,6 +52,9 @@ export interface GraphStore {
    */
   linked(ids: readonly string[], via: readonly Via[], view?: View): Promise<readonly (readonly Stamped<AnyRow>[])[]>;
 
+  /** Claims that name a group of alternatives now: for each group those in it, by id. */
+  inGroups(groups: readonly string[]): Promise<readonly (readonly Stamped<AnyClaim>[])[]>;
+
   /**
    * Rows by id with what stands around them, round by round: many questions ask for what is linked with what they have just
    * been told, and so it comes on the same way.

@@ -266,6 +266,38 @@ describe('what cannot be written is refused, and nothing is', () => {
     expect(await store.lastChangeSet()).toBe(1);
   });
 
+  test('a claim of another kind or about something else than the others of its group of alternatives', async () => {
+    const alternativeTo = 'alternatives-of-b';
+    const { api, store } = await apiOf([
+      ...[plate('a'), plate('b'), plate('c')],
+      { id: alternativeTo, kind: 'Alternatives' },
+      copying('b', 'plate-of-b', 'plate-of-a', { alternativeTo }),
+    ]);
+    const inGroup = `alternativeTo: "${alternativeTo}"`;
+    const refused = [
+      `addCopying(input: {copy: "plate-of-c", source: "plate-of-a", ${inGroup}}) { changeSet }`,
+      `addDating(input: {of: "plate-of-b", event: MADE, date: "1750", ${inGroup}}) { changeSet }`,
+    ];
+    for (const mutation of refused) {
+      const { errors = [] } = await ask(api, `mutation { ${mutation} }`);
+      expect(errors[0]).toMatchObject({
+        message: expect.stringContaining(
+          `expected what the others of "${alternativeTo}" are, a Copying of "plate-of-b"`,
+        ),
+        extensions: { code: 'INPUT_INVALID', place: { field: 'alternativeTo' } },
+      });
+    }
+    expect(await store.lastChangeSet()).toBe(1);
+    const other = `addCopying(input: {copy: "plate-of-b", source: "plate-of-c", ${inGroup}}) { copying { id } changeSet }`;
+    const { addCopying } = (await data(api, `mutation { ${other} }`)) as { addCopying: { copying: { id: string } } };
+    // Alone in the group it may be about anything.
+    const { id } = addCopying.copying;
+    await data(api, 'mutation { withdrawCopying(input: {id: "copying-of-b"}) { changeSet } }');
+    await data(api, `mutation { editCopying(input: {id: "${id}", copy: "plate-of-a"}) { changeSet } }`);
+    const back = await ask(api, 'mutation { restoreCopying(input: {id: "copying-of-b"}) { changeSet } }');
+    expect(back.errors?.[0]?.extensions?.['code']).toBe('INPUT_INVALID');
+  });
+
   test('where nothing can be written, nothing is', async () => {
     const { store } = await allKinds();
     const api = createApi({ store, questions: askStore(store), log: () => {} });

@@ -1,5 +1,5 @@
 import { counts } from '../../src/domain/model/counted.ts';
-import { isRecordKind, type RecordKindName } from '../../src/domain/model/kinds.ts';
+import { isClaimKind, isRecordKind, type RecordKindName } from '../../src/domain/model/kinds.ts';
 import { linksOfKind } from '../../src/domain/model/links.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../src/domain/model/row.ts';
 import { compareText } from '../../src/domain/text/compare.ts';
@@ -44,6 +44,12 @@ class MemoryStore implements port.GraphStore {
     this.#open();
     const rows = this.#allRows(view);
     return ids.map(id => rows.filter(row => via.some(link => link.kind === row.kind && value(row, link.name) === id)));
+  }
+
+  async inGroups(groups: readonly string[]) {
+    this.#open();
+    const claims = this.#allRows().filter(row => isClaimKind(row.kind)) as readonly Stamped<AnyClaim>[];
+    return groups.map(group => claims.filter(claim => claim.alternativeTo === group));
   }
 
   surroundings(ids: readonly string[], around: port.Around, view?: port.View) {

@@ -15,7 +15,7 @@ const own: readonly RecordKindName[] = ['Work', 'Edition', 'Place', 'Convention'
 const records: ReadonlyMap<KindName, number> = new Map(
   recordKindNames
     .filter(kind => !own.includes(kind))
-    .map(kind => [kind, several[kind] ?? (kind === 'Alternatives' || kind === 'Reference' ? 2 : 1)]),
+    .map(kind => [kind, several[kind] ?? (kind === 'Alternatives' ? 3 : kind === 'Reference' ? 2 : 1)]),
 );
 
 /** Claims that say something of these, the commonest more often. */
@@ -59,14 +59,19 @@ export function randomClaim(id: number | string, roll: Dice, kind: KindName = ro
     ...(roll.chance(0.1) ? { standing: 'WITHDRAWN' } : {}),
     ...(roll.chance(0.2) ? { stance: roll.pick(['WEIGHED', 'REJECTED']) } : {}),
     ...(roll.chance(0.4) ? { certainty: roll.pick(certainties) } : {}),
-    ...(said.alternativeTo === undefined && roll.chance(0.15)
-      ? { alternativeTo: `alternatives-any-${roll.below(2)}` }
-      : {}),
+    ...(roll.chance(0.3) ? alternatives[kind] : {}),
     ...(evidence === undefined ? {} : { evidence }),
     ...(by === undefined ? {} : { by }),
     ...((kind === 'Dating' || kind === 'Imprint') && rule !== undefined ? { rule } : {}),
   } as AnyClaim;
 }
+
+/** Groups of alternatives, each of claims of one kind about one thing. */
+const alternatives: Partial<Record<KindName, object>> = {
+  Copying: { copy: 'plate-any-0', alternativeTo: 'alternatives-any-0' },
+  Dating: { of: 'edition-of-0', event: 'PUBLISHED', alternativeTo: 'alternatives-any-1' },
+  Stay: { who: 'agent-any-0', alternativeTo: 'alternatives-any-2' },
+};
 
 /** Half of all datings say when an edition came out. */
 function published(roll: Dice): Partial<ClaimOf<'Dating'>> {

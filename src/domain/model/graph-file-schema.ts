@@ -109,7 +109,7 @@ const claimBase: JsonSchema = {
   supersededBy: id('The claim that took its place.'),
   stance: word(Object.keys(stance.words), stance.doc),
   certainty: word(Object.keys(certainty.words), certainty.doc),
-  alternativeTo: id('Group of claims of which exactly one is true.'),
+  alternativeTo: id('Group of claims of which exactly one is true: all of one kind, and about the same.'),
   evidence: evidenceSchema,
   by: text('Who says so.'),
   on: daySchema('Day on which it was said, YYYY-MM-DD.'),

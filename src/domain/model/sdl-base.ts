@@ -63,7 +63,7 @@ export const claimBase: readonly string[] = [
   stance: Stance!`,
   `  "How sure it is."
   certainty: Certainty!`,
-  `  "Group of claims of which exactly one is true."
+  `  "Group of claims of which exactly one is true: all of one kind, and about the same."
   alternativeTo: Alternatives`,
   `  "Why it is said."
   evidence: [Evidence!]!`,

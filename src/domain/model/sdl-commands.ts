@@ -133,7 +133,7 @@ const recordBase = [
 const claimBase = [
   '  "Whether we reason from it; absent: held."\n  stance: Stance',
   '  "How sure it is; absent: certain."\n  certainty: Certainty',
-  '  "Group of claims of which exactly one is true. Id of: Alternatives."\n  alternativeTo: ID',
+  '  "Group of claims of which exactly one is true: all of one kind, and about the same. Id of: Alternatives."\n  alternativeTo: ID',
   '  "Why it is said."\n  evidence: [EvidenceInput!]',
   '  "Who says so."\n  by: String',
   '  "Day on which it was said."\n  on: Day',

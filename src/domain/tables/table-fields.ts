@@ -42,7 +42,11 @@ const common: Readonly<Record<string, CellField>> = {
   supersededBy: { type: 'record', to: ['any claim'], doc: 'The claim that took its place.' },
   stance: { type: 'word', of: stance, doc: stance.doc },
   certainty: { type: 'word', of: certainty, doc: certainty.doc },
-  alternativeTo: { type: 'record', to: ['Alternatives'], doc: 'Group of claims of which exactly one is true.' },
+  alternativeTo: {
+    type: 'record',
+    to: ['Alternatives'],
+    doc: 'Group of claims of which exactly one is true: all of one kind, and about the same.',
+  },
   evidence,
   by: { type: 'text', doc: 'Who says so.' },
   on: { type: 'edtf', doc: 'Day on which it was said.' },

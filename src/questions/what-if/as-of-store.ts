@@ -1,4 +1,5 @@
 import { defaultBasis } from '../../domain/model/counted.ts';
+import type { AnyClaim, Stamped } from '../../domain/model/row.ts';
 import type { GraphStore, View } from '../../store/graph-store.ts';
 import { overStore } from './over-store.ts';
 import { allCounted, recordsCounted, recordsInOrder } from './records-in-order.ts';
@@ -16,6 +17,16 @@ export function asOfStore(base: GraphStore, asOf: number, onScan: () => void, si
   const store: GraphStore = overStore(base, {
     rows: (ids, view) => base.rows(ids, upTo(view)),
     linked: (ids, via, view) => base.linked(ids, via, upTo(view)),
+    // Those that have left a group since are not found by it.
+    inGroups: async groups => {
+      const found = await base.inGroups(groups);
+      const then = await base.rows(
+        found.flat().map(({ id }) => id),
+        upTo(),
+      );
+      const claims = then.filter(row => row !== undefined) as readonly Stamped<AnyClaim>[];
+      return groups.map(group => claims.filter(claim => claim.alternativeTo === group));
+    },
     surroundings: (ids, around, view) => base.surroundings(ids, around, upTo(view)),
     walk: asked => base.walk({ ...asked, view: upTo(asked.view) }),
     scan: (after, limit, view) => base.scan(after, limit, upTo(view)),

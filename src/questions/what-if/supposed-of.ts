@@ -7,6 +7,7 @@ import { howMany } from '../../domain/text/how-many.ts';
 import { PlatestemmaError, type SourcePlace } from '../../errors.ts';
 import { namedIds } from '../../output/graph-file/canonical-line.ts';
 import type { GraphStore } from '../../store/graph-store.ts';
+import { mixedInGroups } from '../mixed-groups.ts';
 import type { Supposed } from './what-if.ts';
 
 interface Placed {
@@ -31,6 +32,7 @@ export async function supposedOf(
     return { row: checked(isRow(value) ? { ...filled(value, conventions), id: ids[i]! } : value, at), place: at };
   });
   await checkNames(store, rows);
+  await checkGroups(store, rows);
   return rows.map(({ row }) => row);
 }
 
@@ -114,6 +116,18 @@ async function checkNames(store: GraphStore, rows: readonly Placed[]): Promise<v
     const absent = namedIds(row).find(id => !there.has(id) && !seen.has(id));
     if (absent !== undefined)
       throw refused(`${row.id} names "${absent}", which is neither there nor supposed`, { ...place, key: row.id });
+  }
+}
+
+/** Claims in a group of alternatives are about the same. */
+async function checkGroups(store: GraphStore, rows: readonly Placed[]): Promise<void> {
+  const errors = await mixedInGroups(
+    store,
+    rows.map(({ row }) => row),
+  );
+  for (const { row, place } of rows) {
+    const error = errors.get(row.id);
+    if (error !== undefined) throw refused(error.message, { ...place, ...error.place });
   }
 }
 

@@ -12,6 +12,7 @@ const migrations = [
   '0003-kinds.cypher',
   '0004-removed.cypher',
   '0005-dates.cypher',
+  '0006-groups.cypher',
 ] as const;
 
 /** Number of the newest migration. */

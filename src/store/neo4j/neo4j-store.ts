@@ -1,7 +1,7 @@
 import neo4j from 'neo4j-driver';
 import type { RecordKindName } from '../../domain/model/kinds.ts';
 import { linkKind } from '../../domain/model/links.ts';
-import type { AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
+import type { AnyClaim, AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type * as port from '../graph-store.ts';
@@ -60,6 +60,11 @@ export class Neo4jStore implements port.GraphStore {
         ? await this.#each<ReadProperties>(linkedText(links), asked, { ids })
         : await this.#each<ReadProperties>(linkedAsOfText(links), asked, { ids, asOf: neo4j.int(view.asOf) });
     return ids.map((_, i) => (found[i] ?? []).map(decodeRow).sort((a, b) => compareText(a.id, b.id)));
+  }
+
+  async inGroups(groups: readonly string[]): Promise<readonly (readonly Stamped<AnyClaim>[])[]> {
+    const found = await this.#each<ReadProperties>(cypher.inGroups, groups, { ids: groups });
+    return found.map(rows => (rows.map(decodeRow) as Stamped<AnyClaim>[]).sort((a, b) => compareText(a.id, b.id)));
   }
 
   async surroundings(ids: readonly string[], around: port.Around, view?: port.View): Promise<port.Surroundings> {

@@ -41,6 +41,11 @@ MATCH (n:Row|Gone {id: $id})
 CALL (n) { WITH n WHERE n:Row RETURN n AS v UNION ALL MATCH (n)-[:PAST]->(v) RETURN v }
 RETURN properties(v) ORDER BY v._since`,
 
+  inGroups: `
+UNWIND range(0, size($ids) - 1) AS i
+MATCH (n:Claim {alternativeTo: $ids[i]})
+RETURN collect([i, properties(n)])`,
+
   scan: `
 MATCH (n:Row) WHERE n.id > $after
 RETURN properties(n) ORDER BY n.id LIMIT $limit`,

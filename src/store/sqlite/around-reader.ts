@@ -5,7 +5,7 @@ import type { Prepared } from './prepared.ts';
 import type { ReadRow } from './row-codec.ts';
 import { linksIn, type RowNode, type RowReader } from './row-reader.ts';
 import { kindNames } from './schema-text.ts';
-import { linkedSql } from './statements.ts';
+import { inGroupSql, linkedSql, now } from './statements.ts';
 
 export interface AroundCall {
   /** Codes of the links of each round. */
@@ -36,6 +36,18 @@ export class AroundReader {
     for (const [at, key, id, kind] of links) found[at]!.set(key, { key, id, kind });
     const rows = this.#rows.rows(new Map(found.flatMap(nodes => [...nodes])).values(), asOf);
     return found.map(nodes => [...nodes.keys()].flatMap(key => (rows.has(key) ? [rows.get(key)!] : [])).sort(byId));
+  }
+
+  /** For each group of alternatives the claims that stand in it now, by id. */
+  inGroups(groups: readonly string[]): ReadRow[][] {
+    return groups.map(group => {
+      const nodes = this.#prepared.all<[number, string, number]>(inGroupSql, group);
+      const rows = this.#rows.rows(
+        nodes.map(([key, id, kind]) => ({ key, id, kind })),
+        now,
+      );
+      return [...rows.values()].sort(byId);
+    });
   }
 
   /** Rows of ids that are there in the view, each once, by id. */

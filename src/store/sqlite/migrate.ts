@@ -12,6 +12,7 @@ const migrations = [
   '0003-kinds.sql',
   '0004-removed.sql',
   '0005-dates.sql',
+  '0006-groups.sql',
 ] as const;
 
 /**

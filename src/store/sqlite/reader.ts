@@ -99,6 +99,10 @@ export class Reader {
     return this.#around.linked(ids, codes, asOf);
   }
 
+  inGroups(groups: readonly string[]): ReadRow[][] {
+    return this.#around.inGroups(groups);
+  }
+
   surroundings(ids: readonly string[], around: AroundCall, asOf = now): [own: ReadRow[], rounds: ReadRow[][]] {
     const own = this.#around.own(ids, asOf);
     return [own, this.#around.rounds(own, around, asOf)];

@@ -1,10 +1,17 @@
 import { claimStepNames, claimSteps } from '../../domain/descent/walk-steps.ts';
 import type { Kind } from '../../domain/model/declaration.ts';
-import { claimKindNames, claimKinds, type KindName, recordKindNames, recordKinds } from '../../domain/model/kinds.ts';
+import {
+  claimKindNames,
+  claimKinds,
+  isClaimKind,
+  type KindName,
+  recordKindNames,
+  recordKinds,
+} from '../../domain/model/kinds.ts';
 import { type FieldShape, rowFields } from '../../domain/model/row-fields.ts';
 
-/** Number of the newest migration; the file of it is `schema/sqlite/0005-dates.sql`. */
-export const schemaNumber = 5;
+/** Number of the newest migration; the file of it is `schema/sqlite/0006-groups.sql`. */
+export const schemaNumber = 6;
 
 /** Marks a file as a store of this program, in the header of the database file. */
 export const applicationId = 0x504c5354;
@@ -51,7 +58,29 @@ export function addedText(number: number): string {
       .filter(({ since }) => since === number)
       .map(({ name, shape }) => `ALTER TABLE "${tableOf(kind)}" ADD COLUMN "${name}" ${types[shape]};\n`),
   );
-  return `${addedHeading}\n${columns.join('')}\n${tablesOf(number)}`;
+  const groups = number < groupsSince ? '' : groupIndexes(kind => kindSince(kind) === number);
+  return `${addedHeading}\n${columns.join('')}\n${tablesOf(number)}${groups}`;
+}
+
+/** Number of the migration by which claims are found by the group of alternatives that they stand in; few do. */
+const groupsSince = 6;
+
+/** That migration, for the kinds that there were before it. */
+export function groupsText(): string {
+  return `-- Generated from the declarations of kinds by "npm run generate".
+
+-- Claims by the group of alternatives that they stand in now.
+${groupIndexes(kind => kindSince(kind) < groupsSince)}`;
+}
+
+function groupIndexes(isAmong: (kind: KindName) => boolean): string {
+  const tables = kindNames.filter(kind => isClaimKind(kind) && isAmong(kind)).map(tableOf);
+  return tables
+    .map(
+      table =>
+        `CREATE INDEX ${table}_in_group ON "${table}" ("alternativeTo") WHERE "alternativeTo" IS NOT NULL AND _until IS NULL;\n`,
+    )
+    .join('');
 }
 
 function tablesOf(number: number): string {

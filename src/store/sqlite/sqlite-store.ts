@@ -70,6 +70,11 @@ export class SqliteStore implements port.GraphStore {
     return found.map(rows => rows.map(decodeRow));
   }
 
+  async inGroups(groups: readonly string[]): Promise<readonly (readonly Stamped<AnyClaim>[])[]> {
+    const found = await this.#each<ReadRow[]>('inGroups', groups);
+    return found.map(rows => rows.map(decodeRow) as readonly Stamped<AnyRow>[] as readonly Stamped<AnyClaim>[]);
+  }
+
   async surroundings(ids: readonly string[], around: port.Around, view?: port.View): Promise<port.Surroundings> {
     const [own, rounds] = await this.#ask<[ReadRow[], ReadRow[][]]>(
       'surroundings',

@@ -1,4 +1,4 @@
-import type { KindName } from '../../domain/model/kinds.ts';
+import { isClaimKind, type KindName } from '../../domain/model/kinds.ts';
 import { rowFields } from '../../domain/model/row-fields.ts';
 import { goOn } from './go-on.ts';
 import { kindNames, tableOf } from './schema-text.ts';
@@ -96,6 +96,12 @@ export const sql = {
 export function linkedSql(codes: readonly number[]): string {
   return `SELECT json_each.key, n.key, n.id, n.kind FROM json_each(?) CROSS JOIN link AS l ON l.target = json_each.value CROSS JOIN node AS n ON n.key = l.node WHERE l.code IN (${codes.join(', ')}) AND ${goOn('l.node')} AND l.since <= ? AND (l.until IS NULL OR l.until > ?)`;
 }
+
+/** Claims that stand in a group of alternatives now. */
+export const inGroupSql = `SELECT n.key, n.id, n.kind FROM (${kindNames
+  .filter(isClaimKind)
+  .map(kind => `SELECT _key FROM "${tableOf(kind)}" WHERE "alternativeTo" = ?1 AND _until IS NULL`)
+  .join(' UNION ALL ')}) AS c CROSS JOIN node AS n ON n.key = c._key`;
 
 export interface KindSql {
   readonly insert: string;

@@ -27,7 +27,7 @@ describe('a changed convention', () => {
   test('is seen in answers about dates, ways, ages, limits and drawings', async () => {
     const { wrong, telling } = await changeConventions(engines.memory.open, 60, 100);
     expect(wrong).toBeUndefined();
-    expect([...telling]).toEqual(expect.arrayContaining(seen));
+    expect(seen.filter(key => ![...telling].some(told => told.startsWith(key)))).toEqual([]);
   });
 
   test.each<readonly [string, (text: string) => string]>([
@@ -41,16 +41,14 @@ describe('a changed convention', () => {
   });
 });
 
+/** What answers rest on, by the beginnings of keys. */
 const seen = [
-  'copy.minLag',
-  'date.slack.year',
-  'date.uncertainFactor',
-  'draw.collapse',
+  'copy.',
+  'date.slack.',
+  'date.uncertain',
+  'draw.',
   'imprintAhead',
-  'limit.depth',
-  'limit.lineage',
-  'limit.search',
-  'route.detour.land',
-  'route.sameTown',
-  'route.speed.before-1780',
+  'limit.',
+  'route.detour.',
+  'route.speed.',
 ];

@@ -28,8 +28,10 @@ export const suppose: WhatIfOf = (changes, roll) => {
   const claims = Array.from({ length: 1 + roll.below(6) }, (_, i) => {
     const claim = randomClaim(`new-${i}`, roll);
     const named = Object.entries(claim).map(([name, value]) => {
-      // Some say something of what is supposed itself.
-      const isNew = typeof value === 'string' && name !== 'id' && records.some(({ id }) => sameKind(id, value));
+      // Some say something of what is supposed itself; what stands in a group goes on to be about the same.
+      const mayBeNew = claim.alternativeTo === undefined || (name === 'alternativeTo' && claim.kind === 'Copying');
+      const isNew =
+        mayBeNew && typeof value === 'string' && name !== 'id' && records.some(({ id }) => sameKind(id, value));
       return [name, isNew && roll.chance(0.6) ? records.find(({ id }) => sameKind(id, value))!.id : value];
     });
     return Object.fromEntries(named) as AnyRow;

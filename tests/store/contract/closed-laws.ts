@@ -8,6 +8,7 @@ const calls: Readonly<
   Record<Exclude<keyof GraphStore, 'close'>, readonly ((store: GraphStore) => Promise<unknown>)[]>
 > = {
   rows: [store => store.rows(['plate-of-a']), store => store.rows([])],
+  inGroups: [s => s.inGroups(['alternatives-of-a']), s => s.inGroups([])],
   linked: [store => store.linked(['plate-of-a'], []), store => store.linked([], [])],
   surroundings: [
     store => store.surroundings(['plate-of-a'], { rounds: [] }),

@@ -95,4 +95,26 @@ export const linkedLaws: readonly Law[] = [
       expect(await idsLinked(store, ['plate-of-dog'], [asCopy])).toEqual([[dogFromCat.id]]);
     },
   },
+  {
+    says: 'claims are found by the group of alternatives that they stand in now, whole, by id, for each group in its place',
+    check: async store => {
+      const group = { id: 'alternatives-of-dog', kind: 'Alternatives' } as const;
+      const [one, other] = [dogFromCat, henFromCat].map(claim => ({ ...claim, alternativeTo: group.id }));
+      const left = copying('cat', 'plate-of-cat', 'plate-of-dog', { alternativeTo: group.id });
+      await store.write(batchOf([plate('dog'), plate('cat'), plate('hen'), group, other!, one!, left]));
+      const { alternativeTo: _left, ...alone } = left;
+      const gone = { ...other!, standing: 'WITHDRAWN' } as const;
+      await store.write(batchOf([alone, gone]));
+      expect(await store.inGroups(['alternatives-of-none', group.id])).toEqual([
+        [],
+        [
+          { ...one, since: 1 },
+          { ...gone, since: 2 },
+        ],
+      ]);
+      expect(await store.inGroups([])).toEqual([]);
+      await store.write({ ...batchOf([]), remove: [{ id: one!.id }] });
+      expect((await store.inGroups([group.id]))[0]!.map(({ id }) => id)).toEqual([gone.id]);
+    },
+  },
 ];

@@ -74,6 +74,17 @@ export const rowFaults: readonly Fault[] = [
         (await s.linked(ids, via, v)).map(rows => rows.filter(row => !('standing' in row))),
     }),
   },
+  { fault: 'no claim stands in a group', spoil: _store => ({ inGroups: async groups => groups.map(() => []) }) },
+  {
+    fault: 'withdrawn claims stand in no group',
+    spoil: s => ({
+      inGroups: async groups => (await s.inGroups(groups)).map(rows => rows.filter(row => row.standing === undefined)),
+    }),
+  },
+  {
+    fault: 'claims of a group come in reverse',
+    spoil: s => ({ inGroups: async groups => (await s.inGroups(groups)).map(rows => [...rows].reverse()) }),
+  },
   {
     fault: 'linked rows come in reverse',
     spoil: s => ({ linked: async (ids, via, v) => (await s.linked(ids, via, v)).map(rows => [...rows].reverse()) }),

@@ -1,3 +1,4 @@
+import { groupOf } from '../domain/model/alternative.ts';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
 import type { PlatestemmaError } from '../errors.ts';
 import type { GraphFileRow } from '../intake/graph/read-graph-file.ts';
@@ -65,11 +66,16 @@ class GraphFileRun {
   }
 
   async take(batch: readonly GraphFileRow[]): Promise<void> {
-    const lines = await this.#inOneGroup([...this.#waiting, ...(await this.#fit(batch))]);
-    const missing = await this.#missing(lines);
-    const ready = lines.filter(line => !missing.has(line));
-    this.#waiting = lines.filter(line => missing.has(line));
-    await this.#apply(ready);
+    let lines = [...this.#waiting, ...(await this.#fit(batch))];
+    for (;;) {
+      const missing = await this.#missing(lines);
+      const ready = lines.filter(line => !missing.has(line));
+      const fitting = await this.#inTheirGroups(ready);
+      this.#waiting = lines.filter(line => missing.has(line));
+      if (fitting.length === ready.length) return this.#apply(ready);
+      // What is refused may be named by another line.
+      lines = [...this.#waiting, ...fitting];
+    }
   }
 
   /** Lines without conventions that cannot be taken, which are refused; one that was changed here since is left as it is. */
@@ -78,9 +84,7 @@ class GraphFileRun {
       this.#store,
       batch.map(({ row }) => row),
     );
-    const stored = await this.#store.rows([...refusals.keys()]);
-    const sets = await this.#store.changeSets(stored.map(row => row?.since ?? 0));
-    const touched = new Set(stored.flatMap((row, i) => (row && sets[i]?.batch === undefined ? [row.id] : [])));
+    const touched = await this.#touched([...refusals.keys()]);
     return batch.filter(({ row, record }) => {
       const error = touched.has(row.id) ? undefined : refusals.get(row.id);
       return error === undefined || this.#refused(record, error);
@@ -88,15 +92,24 @@ class GraphFileRun {
   }
 
   /** Lines without claims that do not fit their group of alternatives, which are refused. */
-  async #inOneGroup(lines: readonly GraphFileRow[]): Promise<readonly GraphFileRow[]> {
+  async #inTheirGroups(lines: readonly GraphFileRow[]): Promise<readonly GraphFileRow[]> {
+    if (lines.every(({ row }) => groupOf(row) === undefined)) return lines;
+    const touched = await this.#touched(lines.map(({ row }) => row.id));
     const refusals = await mixedInGroups(
       this.#store,
-      lines.map(({ row }) => row),
+      lines.flatMap(({ row }) => (touched.has(row.id) ? [] : [row])),
     );
     return lines.filter(({ row, record }) => {
       const error = refusals.get(row.id);
       return error === undefined || this.#refused(record, error);
     });
+  }
+
+  /** Those that somebody changed here since they were taken: they are left as they are. */
+  async #touched(ids: readonly string[]): Promise<ReadonlySet<string>> {
+    const stored = await this.#store.rows(ids);
+    const sets = await this.#store.changeSets(stored.map(row => row?.since ?? 0));
+    return new Set(stored.flatMap((row, i) => (row && sets[i]?.batch === undefined ? [row.id] : [])));
   }
 
   #refused(record: number, { code, message, place }: PlatestemmaError): false {

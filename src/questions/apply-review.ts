@@ -1,7 +1,6 @@
 import type { ChangeSet, GraphStore } from '../store/graph-store.ts';
 import { applyChanges } from './apply-changes.ts';
 import type { Contradiction } from './lineage-answer.ts';
-import { mixedInGroups } from './mixed-groups.ts';
 import { problemsOf } from './problems-of.ts';
 import type { TableReview } from './table-review.ts';
 
@@ -19,7 +18,7 @@ const mostLookedAt = 200;
  * counts as edited here.
  * @param changeSet the one that the review was made for
  * @returns undefined where there is nothing to write
- * @throws INPUT_INVALID for a claim that does not fit its group of alternatives; REVISION_MOVED if one of the rows was changed since the review: nothing is written then
+ * @throws REVISION_MOVED if one of the rows was changed since the review: nothing is written then
  */
 export async function applyReview(
   store: GraphStore,
@@ -28,7 +27,6 @@ export async function applyReview(
 ): Promise<AppliedReview | undefined> {
   if (changed.length + added.length === 0) return undefined;
   const rows = [...changed, ...added].map(({ row }) => row);
-  for (const [, error] of await mixedInGroups(store, rows)) throw error;
   const { changeSet: number } = await applyChanges(store, {
     rows,
     added: await neverThere(

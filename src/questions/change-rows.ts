@@ -33,8 +33,9 @@ export async function changeRows(
   if (added.length + changed.length + removed.length === 0) return store.lastChangeSet();
   const rows = await withNextVersions(store, [...added, ...changed.map(({ row }) => row)]);
   await checkNamed(store, rows);
-  for (const [, error] of await mixedInGroups(store, rows)) throw error;
-  await checkNamedWithin(store, new Set(removed.map(({ id }) => id)));
+  const gone = new Set(removed.map(({ id }) => id));
+  for (const [, error] of await mixedInGroups(store, rows, gone)) throw error;
+  await checkNamedWithin(store, gone);
   const receipt = await applyChanges(store, {
     rows,
     added: new Set(added.map(({ id }) => id)),

@@ -82,8 +82,14 @@ async function danglingNames(store: GraphStore, rows: readonly Stamped<AnyRow>[]
   );
 }
 
+/** As if they came in now. */
 async function mixedGroups(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<readonly StoreFault[]> {
-  return [...(await mixedInGroups(store, rows))].map(([id, { message }]) => ({ id, message }));
+  const asNew = {
+    rows: async (ids: readonly string[]) => ids.map(() => undefined),
+    inGroups: store.inGroups.bind(store),
+  };
+  const mixed = await mixedInGroups(asNew, rows);
+  return [...mixed].map(([id, { message }]) => ({ id, message: message.slice(`${id}, `.length) }));
 }
 
 async function rewrite(store: GraphStore, world: World, rows: readonly Stamped<AnyRow>[]): Promise<number> {

@@ -38,33 +38,39 @@ export function columnGrounds(
 const made = new WeakMap<DatedColumns, WeakMap<KeyedColumns, ColumnGrounds>>();
 
 function makeGrounds(
-  { detail, dateClass, count }: DatedColumns,
+  { stored, count }: DatedColumns,
   { keys }: KeyedColumns,
   details: readonly (WindowDetail | undefined)[],
   slack: SlackConvention,
   isPossible: (at: number) => boolean,
 ): ColumnGrounds {
-  const ofKeys = new Map<number, number>();
-  const ofSlacks = new Map<SlackName, number>();
-  const ofClasses = publishedClasses.map(() => 0);
-  let withAccess = 0;
+  const { detail, dateClass } = stored;
+  const ofKey = new Float64Array(keys.reduce((most, key) => Math.max(most, key), -1) + 1);
+  const ofDetail = new Float64Array(details.length);
+  const ofClasses = new Float64Array(publishedClasses.length);
   for (let at = 0; at < count.length; at++) {
     const editions = count[at]!;
-    const said = details[detail[at]!];
+    // As the store keeps it: how far ahead of an imprint is reckoned with, whatever comes of it.
     ofClasses[dateClass[at]!]! += editions;
-    for (const name of said === undefined ? [] : slacksOf(said, slack)) add(ofSlacks, name, editions);
-    if (said !== undefined && said.accesses.length > 0) withAccess += editions;
-    if (keys[at]! >= 0 && (said === undefined || isPossible(at))) add(ofKeys, keys[at]!, editions);
+    ofDetail[detail[at]!]! += editions;
+    if (keys[at]! >= 0 && (detail[at] === 0 || isPossible(at))) ofKey[keys[at]!]! += editions;
   }
+  const ofSlacks = new Map<SlackName, number>();
+  let withAccess = 0;
+  ofDetail.forEach((editions, number) => {
+    const said = editions === 0 ? undefined : details[number];
+    if (said === undefined) return;
+    for (const name of slacksOf(said, slack)) ofSlacks.set(name, (ofSlacks.get(name) ?? 0) + editions);
+    if (said.accesses.length > 0) withAccess += editions;
+  });
+  const used = Int32Array.from(ofKey.keys()).filter(key => ofKey[key] !== 0);
   return {
-    keys: Int32Array.from(ofKeys.keys()),
-    ofKeys: Int32Array.from(ofKeys.values()),
-    ...{ ofClasses, ofSlacks, withAccess },
+    keys: used,
+    ofKeys: Int32Array.from(used, key => ofKey[key]!),
+    ofClasses: [...ofClasses],
+    ofSlacks,
+    withAccess,
   };
-}
-
-function add<K>(counts: Map<K, number>, key: K, count: number): void {
-  counts.set(key, (counts.get(key) ?? 0) + count);
 }
 
 function slacksOf({ datings, accesses }: WindowDetail, slack: SlackConvention): ReadonlySet<SlackName> {

@@ -1,6 +1,5 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { checkId } from '../domain/model/id.ts';
-import { compareText } from '../domain/text/compare.ts';
 import { PlatestemmaError } from '../errors.ts';
 import { drawSvg } from '../output/draw/draw-svg.ts';
 import type { Drawing } from '../output/draw/drawing.ts';
@@ -23,12 +22,9 @@ export async function draw(store: GraphStore, asked: DrawAsked, premises: Premis
   const [row] = await store.rows([asked.of]);
   if (row === undefined) throw new PlatestemmaError('NOT_FOUND', `nothing is recorded under "${asked.of}"`);
   const [drawing, conventions] = await Promise.all([drawingOf(store, asked, premises), conventionsInForce(store)]);
-  const own = limitKeys.map(key => conventions.use(key));
-  const used = [...drawing.conventions, ...own].sort((a, b) => compareText(a.key, b.key));
-  return drawSvg({ ...drawing, conventions: used }, limitsOf(conventions));
+  const used = [...drawing.conventions.map(({ key }) => key), 'draw.collapse', 'draw.budget'];
+  return drawSvg({ ...drawing, conventions: conventions.uses(used) }, limitsOf(conventions));
 }
-
-const limitKeys = ['draw.collapse', 'draw.budget'] as const;
 
 type Answered = Drawing & { readonly conventions: readonly ConventionUse[] };
 

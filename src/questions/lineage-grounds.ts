@@ -29,7 +29,7 @@ export function linkedGrounds(
   { network, dates, conventions, premises }: Solved,
 ): Grounds {
   const by = groundsOfNetwork(network);
-  const used = [...keys, ...network.keys, ...(dates.exact ? [] : ['group.nodeCap'])];
+  const used = [...keys, ...network.keys, ...(network.choices.length === 0 ? [] : ['group.nodeCap'])];
   for (const id of ids) by.add(id);
   return {
     ...groundsUnder(premises),

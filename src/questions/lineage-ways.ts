@@ -37,7 +37,8 @@ export function leastOnTheWay(
     );
     if (ways.length === 0) return undefined;
     const days = Math.min(...ways.map(({ lag }) => lag.least));
-    return days === 0 ? undefined : { days, by: [...new Set(ways.flatMap(way => groundsOf(way.lag, way.claims)))] };
+    const by = days === 0 ? [] : [...new Set(ways.flatMap(way => groundsOf(way.lag, way.claims)))];
+    return { days, by, keys: ways.flatMap(({ lag }) => lag.route.conventions.map(({ key }) => key)) };
   };
 }
 

@@ -4,7 +4,6 @@ import { handednessLinksOf } from '../domain/descent/handedness-links-of.ts';
 import { type CircleContradiction, lineageCircles } from '../domain/descent/lineage-circles.ts';
 import { type LineageEnds, lineageEnds } from '../domain/descent/lineage-ends.ts';
 import { missingLinks } from '../domain/descent/lineage-gaps.ts';
-import type { LineageStep } from '../domain/descent/lineage-graph.ts';
 import { handednessFrom } from '../domain/descent/lineage-handedness.ts';
 import { type LineageMember, type LineageOfWalk, lineageOfWalk } from '../domain/descent/lineage-of-walk.ts';
 import { relateHandedness } from '../domain/descent/relate-handedness.ts';
@@ -44,7 +43,8 @@ export async function lineage(
   const around = [...walk.records, ...walk.claims, ...walk.around.flat()];
   const surroundings = await lineageSurroundings(store, members, found.claims, around, premises.basis);
   const shape = shapeOf(found, of);
-  return answer({ of, towards, found, shape, surroundings, conventions, premises });
+  const isDepthAsked = asked.depth !== undefined;
+  return answer({ of, towards, isDepthAsked, found, shape, surroundings, conventions, premises });
 }
 
 type Shape = LineageEnds & { readonly circles: readonly CircleContradiction[] };
@@ -57,6 +57,7 @@ function shapeOf({ members, steps }: LineageOfWalk, of: string): Shape {
 interface Gathered {
   readonly of: string;
   readonly towards: Lineage['towards'];
+  readonly isDepthAsked: boolean;
   readonly found: LineageOfWalk;
   readonly shape: Shape;
   readonly surroundings: Surroundings;
@@ -64,8 +65,8 @@ interface Gathered {
   readonly premises: Premises;
 }
 
-function answer({ of, towards, found, shape, surroundings, conventions, premises }: Gathered): Lineage {
-  const { members, steps, cut } = found;
+function answer({ of, towards, isDepthAsked, found, shape, surroundings, conventions, premises }: Gathered): Lineage {
+  const { members, steps, comparesRegions, cut } = found;
   const { basis } = premises;
   const linked = { records: [...surroundings.records.values()], claims: surroundings.claims };
   const onTheWay = leastOnTheWay(surroundings, conventions, basis);
@@ -100,7 +101,7 @@ function answer({ of, towards, found, shape, surroundings, conventions, premises
         ...found.claims.map(claim => claim.id),
         ...[...appearances.values()].flatMap(listed => listed.map(({ claim }) => claim)),
       ],
-      ['limit.lineage', 'limit.depth', ...(steps.some(comparesRegions) ? ['part.overlap'] : [])],
+      ['limit.lineage', ...(isDepthAsked ? [] : ['limit.depth']), ...(comparesRegions ? ['part.overlap'] : [])],
       { network, dates, conventions, premises },
     ),
     rows: [...linked.records, ...linked.claims],
@@ -133,10 +134,6 @@ function appearancesIn(
 function byDayAndId(a: LineageAppearance, b: LineageAppearance): number {
   const [x, y] = [a.published.lo ?? Infinity, b.published.lo ?? Infinity];
   return x === y ? (a.edition + a.claim < b.edition + b.claim ? -1 : 1) : x - y;
-}
-
-function comparesRegions({ onCopy, onSource }: LineageStep): boolean {
-  return typeof onCopy === 'object' || typeof onSource === 'object';
 }
 
 function whereabouts({ records, claims }: Surroundings): Parameters<typeof missingLinks>[1] {

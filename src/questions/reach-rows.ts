@@ -5,7 +5,6 @@ import { reachEdition } from '../domain/reach/reach-edition.ts';
 import type { ReachOutcome } from '../domain/reach/reach-outcome.ts';
 import { invariant } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-import type { ConventionUse } from './grounds.ts';
 import type { ReachRow, RouteTaken } from './questions.ts';
 import { type ReachInput, reachInputs } from './reach-inputs.ts';
 import type { TargetFound } from './reach-target.ts';
@@ -46,7 +45,7 @@ function reachRow(edition: string, input: ReachInput, outcome: ReachOutcome, con
     arrival,
     flags,
     why,
-    restsOn: { claims: claimsOf(input, outcome), conventions: usesOf(input, outcome, conventions) },
+    restsOn: { claims: claimsOf(input, outcome), conventions: conventions.uses(keysOf(input, outcome)) },
   };
 }
 
@@ -56,9 +55,8 @@ function claimsOf(input: ReachInput, { outlet, stay, access }: ReachOutcome): re
   return [...new Set(claims.filter(claim => claim !== undefined))];
 }
 
-function usesOf(input: ReachInput, outcome: ReachOutcome, conventions: Conventions): readonly ConventionUse[] {
-  const keys = new Set([...input.keys, ...outcome.conventions.map(({ key }) => key)]);
-  return [...keys].sort().map(key => conventions.use(key));
+function keysOf({ keys }: ReachInput, { conventions }: ReachOutcome): readonly string[] {
+  return [...keys, ...conventions.map(({ key }) => key)];
 }
 
 function routeTaken({ lag, outlet, stay }: ReachOutcome): RouteTaken {

@@ -102,7 +102,7 @@ function grounds(
   return {
     ...groundsUnder(premises),
     claims: [...claims].sort(compareText),
-    conventions: [...keys].sort(compareText).map(key => conventions.use(key)),
+    conventions: conventions.uses(keys),
     cautions: [inTimeCaution, recordedClaimsCaution],
   };
 }

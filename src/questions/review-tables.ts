@@ -5,6 +5,7 @@ import { type ErrorCode, PlatestemmaError, type SourcePlace } from '../errors.ts
 import type { Refusal } from '../intake/intention.ts';
 import type { KindTableRow } from '../intake/kind-table/read-kind-table.ts';
 import type { ChangeSet, GraphStore } from '../store/graph-store.ts';
+import { mixedInGroups } from './mixed-groups.ts';
 import { namesNowhere } from './names-nowhere.ts';
 import { NewRowIds } from './new-row-ids.ts';
 import { reviewConventions } from './review-conventions.ts';
@@ -80,7 +81,7 @@ class Reviewing {
     });
   }
 
-  /** What rows name must be there, or come with them. */
+  /** What rows name must be there, or come with them; claims must fit the group of alternatives that they come into. */
   async finish(): Promise<TableReview> {
     for (;;) {
       const rows = [...this.#changed.values(), ...this.#added.values()].map(({ row }) => row);
@@ -89,7 +90,11 @@ class Reviewing {
         const named = ids.map(id => `"${id}"`).join(', ');
         this.#takeBack(row, 'NOT_FOUND', `names ${named}, which is neither in the store nor in a table`);
       }
-      if (missing.size > 0) continue;
+      const mixed = missing.size > 0 ? [] : await mixedInGroups(this.#store, rows);
+      for (const [row, { code, message }] of mixed) {
+        this.#takeBack(row, code, message.slice(`${row}, alternativeTo: `.length), 'alternativeTo');
+      }
+      if (missing.size + [...mixed].length > 0) continue;
       await this.#takeConventions();
       const [changed, added] = [[...this.#changed.values()], [...this.#added.values()]];
       return { rows: this.#rows, changed, added, refused: this.#refused };

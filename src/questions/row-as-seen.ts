@@ -1,6 +1,7 @@
 import { checkId } from '../domain/model/id.ts';
 import type { KindName } from '../domain/model/kinds.ts';
 import type { AnyRow, Stamped } from '../domain/model/row.ts';
+import { withArticle } from '../domain/text/with-article.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { differingFields } from './history.ts';
@@ -20,7 +21,7 @@ export async function rowNow(store: GraphStore, id: string, kind?: KindName): Pr
 export function checkKind(id: string, kind: KindName | undefined): void {
   const found = checkId(id);
   if (kind !== undefined && found !== kind)
-    throw new PlatestemmaError('KIND_MISMATCH', `expected the id of ${article(kind)}, came "${id}"`, {
+    throw new PlatestemmaError('KIND_MISMATCH', `expected the id of ${withArticle(kind)}, came "${id}"`, {
       place: { key: id, field: 'id' },
     });
 }
@@ -53,8 +54,4 @@ export async function checkUnmoved(
     `${now.id}: expected nothing newer than change set ${seen}, but ${what} with change set ${now.since} by ${changeSet?.who ?? 'somebody'}`,
     { place: { key: now.id }, moved: { seen: then, now, fields: moved ?? [] } },
   );
-}
-
-function article(kind: KindName): string {
-  return /^[AEIOU]/.test(kind) ? `an ${kind}` : `a ${kind}`;
 }

@@ -1,5 +1,4 @@
 import { slackKeys } from '../domain/conventions/slack-of.ts';
-import { compareText } from '../domain/text/compare.ts';
 import { foldTokens, sortKey } from '../domain/text/fold.ts';
 import { PlatestemmaError } from '../errors.ts';
 import type { GraphStore, SearchText } from '../store/graph-store.ts';
@@ -47,7 +46,7 @@ export async function search(store: GraphStore, asked: SearchQuestion, signal?: 
     ...(words === undefined ? [] : ['limit.search']),
     ...(asked.dates === undefined ? [] : Object.values(slackKeys)),
   ];
-  return { hits: { items, more }, cut, conventions: keys.sort(compareText).map(key => conventions.use(key)) };
+  return { hits: { items, more }, cut, conventions: conventions.uses(keys) };
 }
 
 type Words = Omit<SearchText, 'few'>;

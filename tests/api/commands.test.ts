@@ -282,7 +282,7 @@ describe('what cannot be written is refused, and nothing is', () => {
       const { errors = [] } = await ask(api, `mutation { ${mutation} }`);
       expect(errors[0]).toMatchObject({
         message: expect.stringContaining(
-          `expected what the others of "${alternativeTo}" are, a Copying of "plate-of-b"`,
+          `expected what copying-of-b in "${alternativeTo}" is, a Copying of "plate-of-b"`,
         ),
         extensions: { code: 'INPUT_INVALID', place: { field: 'alternativeTo' } },
       });

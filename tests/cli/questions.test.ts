@@ -179,7 +179,7 @@ Latest: A ferry with a cow.
 
 About the recorded claims: "none" means not if these claims are right. A score or verdict is not proof and not appraisal.
 Reasoned from claims still said, held, and at least possible.
-Conventions used: copy.afterIssue, limit.depth, limit.lineage, person.minMakingAge.
+Conventions used: copy.afterIssue, copy.minLag, limit.depth, limit.lineage, person.minMakingAge.
 `,
     );
   });
@@ -267,7 +267,7 @@ The number says how far down the line an edition stands: 1 descends from none of
 
 About the recorded claims: "none" means not if these claims are right. A score or verdict is not proof and not appraisal.
 Reasoned from claims still said, held, and at least possible.
-Conventions used: imprintAhead, limit.lineage.
+Conventions used: copy.minLag, imprintAhead, limit.lineage.
 `,
     );
   });

@@ -303,6 +303,25 @@ describe('what is refused is told with file, row and column', () => {
     ]);
   });
 
+  test('a claim that does not fit its group of alternatives, and the others are taken', async () => {
+    const group: AnyRow = { id: 'alternatives-a-b', kind: 'Alternatives' };
+    await applyChanges(store, { rows: [group], added: new Set([group.id]), changeSet: nextChange });
+    const review = reviewOf(store, {
+      'Dating.csv': [
+        'id of Dating,seen in change set,of,event,date,alternativeTo',
+        ',,edition-a-b,PUBLISHED,1790,alternatives-a-b',
+        ',,edition-a-b,MADE,1791,alternatives-a-b',
+        ',,edition-a-b,PUBLISHED,1792,alternatives-a-b',
+      ].join('\n'),
+    });
+    expect((await review).added.map(({ place }) => place.record)).toEqual([2, 4]);
+    expect(await refusalsOf(review)).toEqual([
+      expect.stringMatching(
+        /^INPUT_INVALID Dating\.csv 3 alternativeTo: expected what dating-\w+ in "alternatives-a-b" is, a Dating of "edition-a-b", PUBLISHED, came a Dating of "edition-a-b", MADE$/,
+      ),
+    ]);
+  });
+
   test('characters that were lost, but not those that were lost before', async () => {
     await writeRows(store, [{ id: 'edition-e-f', kind: 'Edition', work: 'work-a-b', title: 'Vu\uFFFD' }]);
     const windows1252 = Buffer.from('edition-a-b,1,Vués,1-2,007,A 1\n', 'latin1');

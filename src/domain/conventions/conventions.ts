@@ -1,4 +1,5 @@
 import { invariant } from '../../errors.ts';
+import { compareText } from '../text/compare.ts';
 import { basisConventions } from './basis-conventions.ts';
 import type { Convention } from './convention.ts';
 import { type ConventionUse, conventionId } from './convention-use.ts';
@@ -41,6 +42,8 @@ export interface Conventions {
   get<K extends ConventionKey>(key: K): ConventionValue<K>;
   /** To be named in the answer that used it. */
   use(key: string): ConventionUse;
+  /** All that an answer used: each once, in order of key. */
+  uses(keys: Iterable<string>): readonly ConventionUse[];
 }
 
 /** What ships with the program, all in version 1. */
@@ -61,11 +64,13 @@ export function conventionsOf(
     invariant(found !== undefined, `a convention is asked for that is not in force: ${key}`);
     return found;
   };
+  const use = (key: string): ConventionUse => ({ key, id: find(key).id, version: find(key).version });
   return Object.freeze({
     all,
     routes: routes.toSorted(byKey),
     get: <K extends ConventionKey>(key: K) => find(key).value as ConventionValue<K>,
-    use: (key: string) => ({ key, id: find(key).id, version: find(key).version }),
+    use,
+    uses: (keys: Iterable<string>) => [...new Set(keys)].sort(compareText).map(use),
   });
 }
 

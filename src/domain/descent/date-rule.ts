@@ -40,7 +40,7 @@ export interface RuleContext {
   states(matrix: string): readonly Extract<AnyRecord, { kind: 'State' }>[];
   /** Days of an EDTF expression, with the slack in force; open for one beyond the calendar. */
   days(edtf: string): DatedDays;
-  /** Keys of the conventions by which dates were read until now. */
+  /** Keys of the conventions that were looked at until now, and of those by which dates were read. */
   keys(): readonly string[];
   leastOnTheWay(edition: string, to: string): OnTheWay;
 }

@@ -31,7 +31,7 @@ export function datesNetworkOf({ records, claims }: LinkedRecords, options: Netw
   return { ...network, keys: context.keys() };
 }
 
-/** A network, with the keys of the conventions by which its dates were read. */
+/** A network, with the keys of the conventions that it was made by. */
 export interface ReadNetwork extends DatesNetwork {
   readonly keys: readonly string[];
 }

@@ -20,6 +20,8 @@ export interface LineageOfWalk {
   /** Steps between them, in order of `by`: all but those that only lead to other parts than are meant. */
   readonly steps: readonly LineageStep[];
   readonly claims: readonly AnyClaim[];
+  /** Regions of pictures were compared, to tell whether a step is of the part that is meant. */
+  readonly comparesRegions: boolean;
   /** More lies beyond a limit. */
   readonly cut: boolean;
 }
@@ -48,6 +50,9 @@ export function lineageOfWalk(
     members: members.sort((a, b) => a.depth - b.depth || (a.record.id < b.record.id ? -1 : 1)),
     steps,
     claims: claims.filter(claim => taken.has(claim.id)),
+    comparesRegions: graph.steps.some(
+      ({ onCopy, onSource }) => typeof onCopy === 'object' || typeof onSource === 'object',
+    ),
     cut: reaches.some(({ cut }) => cut) || frontier.some(id => reached.has(id)),
   };
 }

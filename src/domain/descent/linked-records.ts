@@ -24,6 +24,8 @@ export interface NetworkOptions {
 
 export interface OnTheWay {
   readonly days: number;
-  /** Ids of the conventions and claims that say so. */
+  /** Ids of the conventions and claims that say so; none for 0 days, which bound nothing. */
   readonly by: readonly string[];
+  /** Keys of the conventions that were looked at. */
+  readonly keys: readonly string[];
 }

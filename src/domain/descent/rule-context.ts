@@ -1,10 +1,11 @@
+import type { Conventions } from '../conventions/conventions.ts';
 import { slackKeysOf, slackOf } from '../conventions/slack-of.ts';
 import { edtfBounds } from '../dates/edtf.ts';
 import type { AnyClaim } from '../model/row.ts';
 import type { RuleContext } from './date-rule.ts';
-import type { LinkedRecords, NetworkOptions } from './linked-records.ts';
+import type { LinkedRecords, NetworkOptions, OnTheWay } from './linked-records.ts';
 
-const atOnce = { days: 0, by: [] };
+const atOnce: OnTheWay = { days: 0, by: [], keys: [] };
 
 /** What rules may ask of some records and counted claims. Dates are read once each. */
 export function ruleContext({ records, claims }: LinkedRecords, options: NetworkOptions): RuleContext {
@@ -28,9 +29,17 @@ export function ruleContext({ records, claims }: LinkedRecords, options: Network
     return index;
   };
   const read = new Set<string>();
+  const used = new Set<string>();
+  const noting: Conventions = {
+    ...conventions,
+    get: key => {
+      used.add(key);
+      return conventions.get(key);
+    },
+  };
   return {
-    conventions,
-    keys: () => [...slackKeysOf(read, conventions)],
+    conventions: noting,
+    keys: () => [...slackKeysOf(read, conventions), ...used],
     record: id => byId.get(id),
     claims: claimsOf,
     claimsAt: <K extends AnyClaim['kind']>(kind: K, role: string, id: string) =>
@@ -41,6 +50,10 @@ export function ruleContext({ records, claims }: LinkedRecords, options: Network
       const { beyondCalendar, parts, start, end } = edtfBounds(edtf, slack);
       return beyondCalendar ? { parts: [{}], start: {}, end: {} } : { parts, start, end };
     },
-    leastOnTheWay: (edition, to) => leastOnTheWay?.(edition, to) ?? atOnce,
+    leastOnTheWay: (edition, to) => {
+      const way = leastOnTheWay?.(edition, to) ?? atOnce;
+      for (const key of way.keys) used.add(key);
+      return way;
+    },
   };
 }

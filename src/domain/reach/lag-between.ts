@@ -1,4 +1,3 @@
-import type { ConventionUse } from '../conventions/convention-use.ts';
 import type { Conventions } from '../conventions/conventions.ts';
 import type { LocatedPlace } from '../conventions/located-place.ts';
 import type { DayRange } from '../dates/day-bounds.ts';
@@ -70,7 +69,7 @@ function lagOfEras(from: Stop, to: Stop, span: EraSpan, map: RouteMap, conventio
       to: to.name,
       by: [...new Set(stretches.map(inWords))].join('; '),
       stretches,
-      conventions: uses(new Set(parts.flatMap(part => part.keys)), conventions),
+      conventions: conventions.uses(parts.flatMap(part => part.keys)),
     },
     flags: [...flags],
   };
@@ -93,7 +92,7 @@ function unknownLag(from: LocatedPlace | undefined, to: LocatedPlace, window: Da
   return { least: 0, route, flags: ['PLACE_UNKNOWN'] };
 }
 
-interface EraLag {
+interface EraPart {
   readonly stretch: RouteStretch;
   readonly keys: readonly string[];
   readonly flags: readonly AnswerFlag[];
@@ -105,11 +104,15 @@ function lagInEra(
   era: Era,
   waysIn: ReturnType<typeof waysBetween>,
   conventions: Conventions,
-): EraLag {
+): EraPart {
   const routes = routesBetween(from, to, era);
   if (routes.length > 0) {
-    const rows = keysOfRoutes(routes);
-    return { stretch: { days: era.days, ...hullOfLags(routes), rows, legs: [] }, keys: rows, flags: [] };
+    const rows = [...new Set(routes.map(({ key }) => key))];
+    return {
+      stretch: { days: era.days, ...hullOfLags(routes), rows, legs: [] },
+      keys: keysOfRoutes(routes),
+      flags: [],
+    };
   }
   const lag = composedLag(waysIn(era), reckoningIn(era, conventions));
   // A town that is its own port is no leg of the way.
@@ -152,8 +155,4 @@ function inWords({ rows, legs }: RouteStretch): string {
 function howInWords({ over, rows }: RouteLeg): string {
   if (rows.length > 0) return `by ${rows.join(', ')}`;
   return over === 'LAND' ? 'by land' : 'by sea';
-}
-
-function uses(keys: ReadonlySet<string>, conventions: Conventions): readonly ConventionUse[] {
-  return [...keys].sort().map(key => conventions.use(key));
 }

@@ -66,16 +66,16 @@ function lagIn(
   conventions: Conventions,
 ): EraLag {
   const routes = routesBetween(from, to, era);
-  if (routes.length > 0) return { ...hullOfLags(routes), keys: one(keysOfRoutes(routes)) };
+  if (routes.length > 0) return { ...hullOfLags(routes), keys: kept(keysOfRoutes(routes)) };
   const lag = composedLag(waysIn(era), reckoningIn(era, conventions));
-  return { least: lag.least, most: lag.most, keys: one(keysOfWays(lag, from, era)) };
+  return { least: lag.least, most: lag.most, keys: kept(keysOfWays(lag, from, era)) };
 }
 
 /** Lists that are in use; there are few that differ. */
 const lists = new Map<string, readonly string[]>();
 const mostLists = 10_000;
 
-function one(keys: readonly string[]): readonly string[] {
+function kept(keys: readonly string[]): readonly string[] {
   const name = keys.join();
   const known = lists.get(name);
   if (known !== undefined) return known;

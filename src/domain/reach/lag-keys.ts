@@ -3,9 +3,9 @@ import type { Era } from './era-grid.ts';
 import type { DirectedRoute, Stop } from './route-map.ts';
 import type { Way } from './ways-between.ts';
 
-/** Keys of the conventions that a lag over recorded routes rests on, each once. */
+/** Keys of the conventions that a lag over recorded routes rests on, each once; and by which it is no way within a town. */
 export function keysOfRoutes(routes: readonly DirectedRoute[]): readonly string[] {
-  return [...new Set(routes.map(({ key }) => key))];
+  return [...new Set(routes.map(({ key }) => key)), 'route.sameTown'];
 }
 
 /** The same of a composed way. The choice between ways rests on all of these, whichever leg decides in the end. */

@@ -9,7 +9,7 @@ export interface LagRegion {
   readonly centre: Coordinates;
   /** No place of the region lies farther from the centre, in km. */
   readonly radius: number;
-  /** Keys of the conventions that make it a region: none where each place is one of its own. */
+  /** Keys of the conventions that make it a region, or each place one of its own; none of a place that is no region. */
   readonly by: readonly string[];
 }
 
@@ -19,7 +19,7 @@ export interface LagRegion {
  */
 export function lagRegionOf(place: LocatedPlace, coordinates: Coordinates, conventions: Conventions): LagRegion {
   const radius = conventions.get(radiusKey);
-  if (radius === 0) return { centre: coordinates, radius, by: [] };
+  if (radius === 0) return { centre: coordinates, radius, by: [radiusKey] };
   return townOf(place, radius, conventions) ?? { centre: cellCentre(coordinates), radius, by: [radiusKey] };
 }
 

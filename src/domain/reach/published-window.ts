@@ -16,6 +16,8 @@ export interface PublishedWindow {
   /** The same with the early start of imprint years: what verdicts use. Empty: the datings contradict each other. */
   readonly reckoned: readonly DayRange[];
   readonly class: PublishedClass;
+  /** The class of imprints, if a dating rests on one: how far ahead of it is reckoned with, whatever comes of it. */
+  readonly byImprint?: 'IMPRINT' | 'ANNUAL';
   /** The recorded days are one range, and with the class they give the reckoned ones: it may be grouped by its ends. */
   readonly regular: boolean;
   readonly flags: readonly AnswerFlag[];
@@ -30,21 +32,23 @@ export function publishedWindow(
   annual: boolean,
   conventions: Conventions,
 ): PublishedWindow {
-  const imprint = annual ? 'ANNUAL' : 'IMPRINT';
+  const imprint: 'ANNUAL' | 'IMPRINT' = annual ? 'ANNUAL' : 'IMPRINT';
   const recorded = recordedDays(datings);
   const reckoned = recordedDays(datings, dating =>
     dating.basis === 'IMPRINT' ? startingEarlier(written(dating), imprint, conventions) : written(dating),
   );
   const kind = equal(recorded, reckoned) ? 'OTHER' : imprint;
   const regular = recorded.length === 1 && equal(reckoned, startingEarlier(recorded, kind, conventions));
-  return { recorded, reckoned, class: kind, regular, flags: withAhead(flagsOf(datings), kind) };
+  const byImprint = datings.some(({ basis }) => basis === 'IMPRINT') ? { byImprint: imprint } : {};
+  return { recorded, reckoned, class: kind, ...byImprint, regular, flags: withAhead(flagsOf(datings), kind) };
 }
 
 /** The window of editions that are known by the ends of their recorded days and their class; reversed ends contradict. */
 export function regularWindow(days: DayRange, kind: PublishedClass, conventions: Conventions): PublishedWindow {
   const recorded = isReversed(days) ? [] : [days];
   const reckoned = startingEarlier(recorded, kind, conventions);
-  return { recorded, reckoned, class: kind, regular: recorded.length === 1, flags: withAhead([], kind) };
+  const byImprint = kind === 'OTHER' ? {} : { byImprint: kind };
+  return { recorded, reckoned, class: kind, ...byImprint, regular: recorded.length === 1, flags: withAhead([], kind) };
 }
 
 /** Days of a class, each beginning as much earlier as it may. */

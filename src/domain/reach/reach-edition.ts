@@ -85,7 +85,7 @@ function outcome(
 /** What the days of an edition rest on, and whether an access was in the town. */
 function editionKeys({ published, accesses = [] }: ReachEdition): ConventionKey[] {
   return [
-    ...(published.class === 'OTHER' ? [] : [aheadKey(published.class)]),
+    ...(published.byImprint === undefined ? [] : [aheadKey(published.byImprint)]),
     ...(accesses.some(({ at, byAsked }) => at !== undefined && byAsked !== true) ? (['route.sameTown'] as const) : []),
   ];
 }
@@ -96,5 +96,5 @@ function usesOf(
   conventions: Conventions,
 ): readonly ConventionUse[] {
   const all = [...keys, ...ways.flatMap(({ lag }) => lag.route.conventions.map(({ key }) => key))];
-  return [...new Set(all)].sort().map(key => conventions.use(key));
+  return conventions.uses(all);
 }

@@ -109,8 +109,8 @@ async function otherwise(
     return { store, leftOut: nothingLeftOut, words: [] };
   }
   const conventions = await conventionsInForce(base);
-  const rows = await supposedOf(base, suppose, conventions);
   const { leftOut, claims } = await leftOutOf(base, without, conventions);
+  const rows = await supposedOf(base, suppose, conventions, leftOut);
   const changed = await conventionsChanged(base, rows, without);
   const over = whatIfStore(base, { supposed: new SupposedRows(rows), leftOut, hidden: changed.hidden });
   const isFew = isKept && isSameBasis(basis, defaultBasis) && leftOut.isByIds;

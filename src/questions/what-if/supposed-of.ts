@@ -8,7 +8,10 @@ import { PlatestemmaError, type SourcePlace } from '../../errors.ts';
 import { namedIds } from '../../output/graph-file/canonical-line.ts';
 import type { GraphStore } from '../../store/graph-store.ts';
 import { mixedInGroups } from '../mixed-groups.ts';
+import type { LeftOut } from './left-out.ts';
+import { SupposedRows } from './supposed-rows.ts';
 import type { Supposed } from './what-if.ts';
+import { whatIfStore } from './what-if-store.ts';
 
 interface Placed {
   readonly row: AnyRow;
@@ -17,13 +20,14 @@ interface Placed {
 
 /**
  * What is supposed as rows of a graph, checked as a line of a graph file is. A row without an id gets one that nothing has.
- * @throws SUPPOSE_TOO_LARGE; INPUT_INVALID for an id that is there or comes twice, or a name of what is neither there nor
- *   supposed; what `checkRow` throws
+ * @throws SUPPOSE_TOO_LARGE; INPUT_INVALID for an id that is there or comes twice, a name of what is neither there nor supposed, or
+ *   a claim that does not fit its group of alternatives; what `checkRow` throws
  */
 export async function supposedOf(
   store: GraphStore,
   supposed: readonly Supposed[],
   conventions: Conventions,
+  leftOut: LeftOut,
 ): Promise<readonly AnyRow[]> {
   checkNumber(supposed, conventions);
   const ids = await idsFor(store, supposed);
@@ -32,7 +36,7 @@ export async function supposedOf(
     return { row: checked(isRow(value) ? { ...filled(value, conventions), id: ids[i]! } : value, at), place: at };
   });
   await checkNames(store, rows);
-  await checkGroups(store, rows);
+  await checkGroups(store, rows, leftOut);
   return rows.map(({ row }) => row);
 }
 
@@ -119,10 +123,11 @@ async function checkNames(store: GraphStore, rows: readonly Placed[]): Promise<v
   }
 }
 
-/** Claims in a group of alternatives are about the same. */
-async function checkGroups(store: GraphStore, rows: readonly Placed[]): Promise<void> {
+/** What is supposed fits its group of alternatives, as the question has it. */
+async function checkGroups(store: GraphStore, rows: readonly Placed[], leftOut: LeftOut): Promise<void> {
+  const seen = whatIfStore(store, { supposed: new SupposedRows([]), leftOut, hidden: new Set() });
   const errors = await mixedInGroups(
-    store,
+    seen,
     rows.map(({ row }) => row),
   );
   for (const { row, place } of rows) {

@@ -1,5 +1,5 @@
 import { isRecordKind, type RecordKindName } from '../../domain/model/kinds.ts';
-import type { AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
+import type { AnyClaim, AnyRecord, AnyRow, Stamped } from '../../domain/model/row.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import { findable } from '../../domain/text/findable.ts';
 import type { GraphStore, Walk, WalkAsked } from '../../store/graph-store.ts';
@@ -67,6 +67,8 @@ export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore 
   return overStore(base, {
     rows,
     linked,
+    inGroups: async groups =>
+      (await base.inGroups(groups)).map(claims => seenIn(claims) as readonly Stamped<AnyClaim>[]),
     surroundings,
     walk,
     scan: async (after, limit, view) => {

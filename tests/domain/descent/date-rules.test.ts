@@ -203,7 +203,7 @@ describe('x4: a copying through', () => {
     const asked: string[][] = [];
     const leastOnTheWay = (from: string, to: string) => {
       asked.push([from, to]);
-      return { days: 80, by: ['convention-route-bengal'] };
+      return { days: 80, by: ['convention-route-bengal'], keys: [] };
     };
     expect(only([edition('e'), through('edition-of-e')], { leastOnTheWay })).toEqual([
       'x4 edition-e published +80 <= motif-m made by copying-c, convention-route-bengal',
@@ -329,7 +329,7 @@ describe('x13: who had an edition had it after it came', () => {
   const day = 'x13 access-a seen 1770-01-01..1770-12-31 by access-a';
 
   test('at a place, less the days on the way', () => {
-    const leastOnTheWay = () => ({ days: 16, by: ['convention-route'] });
+    const leastOnTheWay = () => ({ days: 16, by: ['convention-route'], keys: [] });
     const there = [
       day,
       'x13 edition-e published +16 <= edition-e arrived place-q by access-a, convention-route',

@@ -11,6 +11,8 @@ import { towns } from './towns.ts';
 const years = (first: number, last = first): DayRange => ({ lo: daysOfYear(first).lo, hi: daysOfYear(last).hi });
 const lag = (from: LocatedPlace | undefined, to: LocatedPlace, window: DayRange) =>
   lagBetween(from, to, window, defaultConventions);
+/** Whether it is no way within a town is asked first. */
+const inTown = { key: 'route.sameTown', id: 'convention-route-same-town', version: 1 };
 
 describe('a recorded route', () => {
   test.each<[string, keyof typeof towns, keyof typeof towns, DayRange, number, number, string]>([
@@ -51,6 +53,7 @@ describe('a recorded route', () => {
         version: 1,
       },
       { key: 'route.north-atlantic-steam', id: 'convention-route-north-atlantic-steam', version: 1 },
+      inTown,
     ]);
   });
 
@@ -78,7 +81,7 @@ describe('a recorded route', () => {
     expect([found.least, found.most, found.route.conventions]).toEqual([
       5,
       undefined,
-      [{ key: 'route.vennholm-leipzig', id: 'convention-route-vennholm-leipzig', version: 3 }],
+      [inTown, { key: 'route.vennholm-leipzig', id: 'convention-route-vennholm-leipzig', version: 3 }],
     ]);
   });
 });

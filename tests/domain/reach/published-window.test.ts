@@ -21,6 +21,7 @@ test('an imprint year begins 60 days before', () => {
     recorded: [year(1765)],
     reckoned: [between('1764-11-02', '1765-12-31')],
     class: 'IMPRINT',
+    byImprint: 'IMPRINT',
     regular: true,
     flags: ['IMPRINT_AHEAD'],
   });

@@ -53,7 +53,10 @@ test('a whole answer says what decided it', () => {
     lag: expect.objectContaining({ least: 2, most: 60 }),
     arrival: between('1764-01-03', '1765-03-01'),
     flags: [],
-    conventions: [{ key: 'route.london-midlands', id: 'convention-route-london-midlands', version: 1 }],
+    conventions: [
+      { key: 'route.london-midlands', id: 'convention-route-london-midlands', version: 1 },
+      { key: 'route.sameTown', id: 'convention-route-same-town', version: 1 },
+    ],
     why: [
       { code: 'ROOM', message: 'in time on every reckoning: 122 days of room on the latest reckoning' },
       { code: 'WAY', message: 'from London to Birmingham in 2 to 60 days (route.london-midlands)' },

@@ -114,12 +114,13 @@ function lagInEra(
       flags: [],
     };
   }
-  const lag = composedLag(waysIn(era), reckoningIn(era, conventions));
+  const ways = waysIn(era);
+  const lag = composedLag(ways, reckoningIn(era, conventions));
   // A town that is its own port is no leg of the way.
   const legs = lag.quickest.legs.filter(({ from: a, to: b }) => a.name !== b.name).map(legSeen);
   const stretch = { days: era.days, least: lag.least, most: lag.most, rows: [], legs };
   const assumed = [...lag.quickest.legs, ...lag.surest.legs].some(({ route }) => route === undefined);
-  return { stretch, keys: keysOfWays(lag, from, era), flags: assumed ? ['ASSUMED'] : [] };
+  return { stretch, keys: keysOfWays(ways, lag.allowance, from, era), flags: assumed ? ['ASSUMED'] : [] };
 }
 
 function legSeen({ from, to, over, km, rows }: NamedLeg): RouteLeg {

@@ -67,8 +67,9 @@ function lagIn(
 ): EraLag {
   const routes = routesBetween(from, to, era);
   if (routes.length > 0) return { ...hullOfLags(routes), keys: kept(keysOfRoutes(routes)) };
-  const lag = composedLag(waysIn(era), reckoningIn(era, conventions));
-  return { least: lag.least, most: lag.most, keys: kept(keysOfWays(lag, from, era)) };
+  const ways = waysIn(era);
+  const lag = composedLag(ways, reckoningIn(era, conventions));
+  return { least: lag.least, most: lag.most, keys: kept(keysOfWays(ways, lag.allowance, from, era)) };
 }
 
 /** Lists that are in use; there are few that differ. */

@@ -1,4 +1,3 @@
-import type { ComposedLag } from './composed-lag.ts';
 import type { Era } from './era-grid.ts';
 import type { DirectedRoute, Stop } from './route-map.ts';
 import type { Way } from './ways-between.ts';
@@ -8,10 +7,11 @@ export function keysOfRoutes(routes: readonly DirectedRoute[]): readonly string[
   return [...new Set(routes.map(({ key }) => key)), 'route.sameTown'];
 }
 
-/** The same of a composed way. The choice between ways rests on all of these, whichever leg decides in the end. */
-export function keysOfWays({ quickest, surest, allowance }: ComposedLag<Way>, from: Stop, era: Era): readonly string[] {
-  const rows = [...quickest.legs, ...surest.legs].flatMap(leg => leg.rows.map(({ key }) => key));
-  const reckoned = [era.speedsKey, 'route.detour.land', 'route.detour.sea', 'route.ports', 'route.sameTown'];
-  if (allowance) reckoned.push('route.orderAllowance');
-  return [...new Set([...rows, ...reckoned, ...from.regionBy])];
+/** The same of a way composed of several that are tried: the choice rests on the routes along all of them, whichever is taken. */
+export function keysOfWays(tried: readonly Way[], allowance: boolean, from: Stop, era: Era): readonly string[] {
+  const keys = new Set([era.speedsKey, 'route.detour.land', 'route.detour.sea', 'route.ports', 'route.sameTown']);
+  for (const { legs } of tried) for (const { rows } of legs) for (const { key } of rows) keys.add(key);
+  if (allowance) keys.add('route.orderAllowance');
+  for (const key of from.regionBy) keys.add(key);
+  return [...keys];
 }

@@ -12,6 +12,7 @@ import { differingFields } from './history.ts';
 import { addProblem, type IntakeReport } from './intake-report.ts';
 import { mixedInGroups } from './mixed-groups.ts';
 import type { World } from './ports.ts';
+import { untouchedIds } from './untouched-ids.ts';
 
 /**
  * Applies the lines of a graph file, in batches. Ids are kept. A line that names what has not come yet waits for it; what
@@ -85,10 +86,7 @@ class GraphFileRun {
       batch.map(({ row }) => row),
     );
     const touched = await this.#touched([...refusals.keys()]);
-    return batch.filter(({ row, record }) => {
-      const error = touched.has(row.id) ? undefined : refusals.get(row.id);
-      return error === undefined || this.#refused(record, error);
-    });
+    return this.#withoutRefused(batch, new Map([...refusals].filter(([id]) => !touched.has(id))));
   }
 
   /** Lines without claims that do not fit their group of alternatives, which are refused. */
@@ -99,22 +97,27 @@ class GraphFileRun {
       this.#store,
       lines.flatMap(({ row }) => (touched.has(row.id) ? [] : [row])),
     );
-    return lines.filter(({ row, record }) => {
-      const error = refusals.get(row.id);
-      return error === undefined || this.#refused(record, error);
-    });
+    return this.#withoutRefused(lines, refusals);
   }
 
   /** Those that somebody changed here since they were taken: they are left as they are. */
   async #touched(ids: readonly string[]): Promise<ReadonlySet<string>> {
-    const stored = await this.#store.rows(ids);
-    const sets = await this.#store.changeSets(stored.map(row => row?.since ?? 0));
-    return new Set(stored.flatMap((row, i) => (row && sets[i]?.batch === undefined ? [row.id] : [])));
+    const stored = (await this.#store.rows(ids)).filter(row => row !== undefined);
+    const untouched = await untouchedIds(this.#store, stored);
+    return new Set(stored.map(({ id }) => id).filter(id => !untouched.has(id)));
   }
 
-  #refused(record: number, { code, message, place }: PlatestemmaError): false {
-    this.refuse({ code, message, place: { record, ...place } });
-    return false;
+  #withoutRefused(
+    lines: readonly GraphFileRow[],
+    refusals: ReadonlyMap<string, PlatestemmaError>,
+  ): readonly GraphFileRow[] {
+    return lines.filter(({ row, record }) => {
+      const error = refusals.get(row.id);
+      if (error === undefined) return true;
+      const { code, message, place } = error;
+      this.refuse({ code, message, place: { record, ...place } });
+      return false;
+    });
   }
 
   async finish(): Promise<IntakeReport> {
@@ -155,14 +158,14 @@ class GraphFileRun {
 
   async #apply(lines: readonly GraphFileRow[]): Promise<void> {
     const stored = await this.#store.rows(lines.map(line => line.row.id));
-    const sets = await this.#store.changeSets(stored.map(row => row?.since ?? 0));
+    const untouched = await untouchedIds(this.#store, stored);
     const rows: AnyRow[] = [];
     const added = new Set<string>();
     lines.forEach((line, i) => {
       this.#report.records++;
       const before = stored[i];
       if (before === undefined) added.add(line.row.id);
-      if (this.#weigh(line, before, sets[i]?.batch !== undefined)) rows.push(line.row);
+      if (this.#weigh(line, before, untouched.has(line.row.id))) rows.push(line.row);
     });
     if (this.#options.dryRun === true || rows.length === 0) return;
     const receipt = await applyChanges(this.#store, {

@@ -6,6 +6,7 @@ import { withoutStamps } from '../domain/model/without-stamps.ts';
 import type { GraphStore } from '../store/graph-store.ts';
 import { differingFields } from './history.ts';
 import type { World } from './ports.ts';
+import { untouchedIds } from './untouched-ids.ts';
 
 export interface Revision {
   /** New rows, and new versions of rows that nobody touched. */
@@ -48,7 +49,7 @@ export async function reviseBundle(
   );
   const old = new Map<string, Stamped<AnyRow>>(ofSource.map(claim => [identity(claim), claim]));
   const known = new Set(old.keys());
-  const untouched = await untouchedIds(store, [...(stored === undefined ? [] : [stored]), ...ofSource]);
+  const untouched = await untouchedIds(store, [stored, ...ofSource]);
 
   const changed: AnyRow[] = [];
   const seen = new Map<string, number>();
@@ -110,9 +111,4 @@ const firstRoles = claimKindNames.map(kind => linksOfKind(kind)[0]!);
 export function identity(claim: AnyClaim): string {
   const evidence = claim.evidence?.[0];
   return `${claim.kind}\n${evidence?.reference ?? ''}\n${evidence?.locator ?? ''}`;
-}
-
-async function untouchedIds(store: GraphStore, rows: readonly Stamped<AnyRow>[]): Promise<ReadonlySet<string>> {
-  const sets = await store.changeSets(rows.map(row => row.since));
-  return new Set(rows.filter((_, i) => sets[i]?.batch !== undefined).map(row => row.id));
 }

@@ -1,6 +1,7 @@
 import type { SlackConvention } from '../domain/dates/slack.ts';
 import { type SlackName, slacksUsed } from '../domain/dates/slacks-used.ts';
 import { publishedClasses } from '../domain/reach/published-window.ts';
+import { rememberedPairs } from '../domain/remembered.ts';
 import type { DatedColumns } from './dated-columns.ts';
 import type { WindowDetail } from './window-detail.ts';
 import type { KeyedColumns } from './window-keys.ts';
@@ -21,21 +22,7 @@ export interface ColumnGrounds {
 }
 
 /** Worked once for the same columns and keys. @param isPossible of the place of a window that has a detail: it has some day */
-export function columnGrounds(
-  columns: DatedColumns,
-  keyed: KeyedColumns,
-  details: readonly (WindowDetail | undefined)[],
-  slack: SlackConvention,
-  isPossible: (at: number) => boolean,
-): ColumnGrounds {
-  const ofColumns = made.get(columns) ?? new WeakMap<KeyedColumns, ColumnGrounds>();
-  made.set(columns, ofColumns);
-  const grounds = ofColumns.get(keyed) ?? makeGrounds(columns, keyed, details, slack, isPossible);
-  ofColumns.set(keyed, grounds);
-  return grounds;
-}
-
-const made = new WeakMap<DatedColumns, WeakMap<KeyedColumns, ColumnGrounds>>();
+export const columnGrounds = rememberedPairs(makeGrounds);
 
 function makeGrounds(
   { stored, count }: DatedColumns,

@@ -6,6 +6,7 @@ import { type Era, eraSpan } from '../domain/reach/era-grid.ts';
 import { openDay } from '../domain/reach/open-day.ts';
 import { aheadKey, type PublishedWindow, publishedClasses, publishedWindow } from '../domain/reach/published-window.ts';
 import { routeMapOf } from '../domain/reach/route-map.ts';
+import { rememberedPairs } from '../domain/remembered.ts';
 import type { WindowColumns, WindowGroups } from '../store/graph-store.ts';
 import { type DatedColumns, datedColumns } from './dated-columns.ts';
 import { detailDatings } from './window-detail.ts';
@@ -28,19 +29,15 @@ export function detailWindows(
   { openGroups }: WindowPlaces,
   conventions: Conventions,
 ): DetailWindows {
-  const ofGroups = made.get(openGroups) ?? new WeakMap<Conventions, DetailWindows>();
-  made.set(openGroups, ofGroups);
-  const windows = ofGroups.get(conventions) ?? makeDetailWindows(groups, openGroups, conventions);
-  ofGroups.set(conventions, windows);
-  return windows;
+  return windowsOf(openGroups, conventions, groups);
 }
 
-const made = new WeakMap<ReadonlySet<string>, WeakMap<Conventions, DetailWindows>>();
+const windowsOf = rememberedPairs(makeDetailWindows);
 
 function makeDetailWindows(
-  groups: WindowGroups,
   openGroups: ReadonlySet<string>,
   conventions: Conventions,
+  groups: WindowGroups,
 ): DetailWindows {
   const { grid } = routeMapOf(conventions);
   const slack = slackOf(conventions);

@@ -1,4 +1,5 @@
 import { type Era, type EraSpan, eraIndex, eraStarts } from '../domain/reach/era-grid.ts';
+import { rememberedPairs } from '../domain/remembered.ts';
 import type { WindowColumns, WindowGroups } from '../store/graph-store.ts';
 
 /** A key is what decides on windows alike: a profile, and the span of eras that their days touch. */
@@ -22,14 +23,10 @@ export interface KeyedColumns {
 
 /** The same for as long as the store and the eras are. */
 export function windowKeys({ profiles }: WindowGroups, grid: readonly Era[]): WindowKeys {
-  const ofStore = made.get(profiles) ?? new WeakMap<readonly Era[], WindowKeys>();
-  made.set(profiles, ofStore);
-  const keys = ofStore.get(grid) ?? makeKeys(grid);
-  ofStore.set(grid, keys);
-  return keys;
+  return keysOf(profiles, grid);
 }
 
-const made = new WeakMap<readonly string[], WeakMap<readonly Era[], WindowKeys>>();
+const keysOf = rememberedPairs((_profiles: readonly string[], grid: readonly Era[]) => makeKeys(grid));
 
 function makeKeys(grid: readonly Era[]): WindowKeys {
   const starts = eraStarts(grid);

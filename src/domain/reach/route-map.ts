@@ -4,6 +4,7 @@ import type { Coordinates, LocatedPlace } from '../conventions/located-place.ts'
 import { ports } from '../conventions/ports.ts';
 import { regionContains } from '../conventions/regions.ts';
 import type { RouteEnd } from '../conventions/route-conventions.ts';
+import { remembered, rememberedPairs } from '../remembered.ts';
 import { type Era, eraGrid } from './era-grid.ts';
 import { greatCircle } from './great-circle.ts';
 import type { Lag } from './lag.ts';
@@ -106,11 +107,6 @@ function stopMaker(conventions: Conventions) {
   });
 }
 
-function rememberedPairs<V extends object>(make: (from: Stop, to: Stop) => V): (from: Stop, to: Stop) => V {
-  const from = remembered((source: Stop) => remembered((goal: Stop) => make(source, goal)));
-  return (source, goal) => from(source)(goal);
-}
-
 /** A question asks of few goals and of thousands of sources: those of the last goals are kept. */
 const goalsKept = 64;
 
@@ -140,17 +136,4 @@ function nearest(from: Stop, harbours: readonly Stop[], count: number): readonly
     .sort((a, b) => a.km - b.km)
     .slice(0, count)
     .map(({ port }) => port);
-}
-
-function remembered<K extends object, A extends readonly unknown[], V extends object>(
-  make: (key: K, ...rest: A) => V,
-): (key: K, ...rest: A) => V {
-  const known = new WeakMap<K, V>();
-  return (key, ...rest) => {
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const value = make(key, ...rest);
-    known.set(key, value);
-    return value;
-  };
 }

@@ -1,7 +1,7 @@
 import type { Conventions } from '../domain/conventions/conventions.ts';
 import { slackKeys } from '../domain/conventions/slack-of.ts';
 import type { SlackName } from '../domain/dates/slacks-used.ts';
-import { lagKeys } from '../domain/reach/lag-days.ts';
+import { inTown, lagKeys } from '../domain/reach/lag-days.ts';
 import { aheadKey, publishedClasses } from '../domain/reach/published-window.ts';
 import { profileOutlets } from './profile-outlets.ts';
 import type { TargetFound } from './reach-target.ts';
@@ -92,15 +92,13 @@ function addLists(
     const isTouched = touched.subarray(number * eras, (number + 1) * eras);
     if (located === undefined || !isTouched.includes(1)) continue;
     // A bookseller first has it himself.
-    if (kind === 'BOOKSELLER') lists.add(ownTown);
+    if (kind === 'BOOKSELLER') lists.add(inTown);
     for (const { place: to } of target.stays) {
       const keysIn = lagKeys(located, to, conventions);
       for (let era = 0; era < eras; era++) if (isTouched[era] === 1) lists.add(keysIn(era));
     }
   }
 }
-
-const ownTown: readonly string[] = ['route.sameTown'];
 
 function sum(numbers: readonly number[]): number {
   return numbers.reduce((a, b) => a + b, 0);

@@ -1,6 +1,7 @@
 import type { Basis } from '../domain/model/counted.ts';
 import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
-import { type DatingAsWritten, imprintClass, plainWindow } from '../domain/reach/plain-window.ts';
+import { type DatingAsWritten, plainWindow } from '../domain/reach/plain-window.ts';
+import { imprintClass } from '../domain/reach/published-window.ts';
 import type { EditionTraits, EditionWindow, Via, WindowKey } from '../store/graph-store.ts';
 import { type AccessOf, countedAccesses } from './edition-accesses.ts';
 import { countedDatings } from './edition-datings.ts';

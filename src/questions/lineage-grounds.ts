@@ -20,8 +20,8 @@ interface Solved {
 
 /**
  * What an answer rests on whose dates are linked: claims of its own, and all that links and bounds the dates.
- * @param ids of claims and of what else there may be: only claims and conventions are grounds
- * @param keys of conventions
+ * @param ids of claims and of what else there may be: only claims are grounds
+ * @param keys of the conventions that the answer used besides
  */
 export function linkedGrounds(
   ids: readonly string[],
@@ -34,9 +34,7 @@ export function linkedGrounds(
   return {
     ...groundsUnder(premises),
     claims: [...by].filter(id => isClaimKind(kindOfId(id) ?? '')).sort(compareText),
-    conventions: conventions.all
-      .filter(({ id, key }) => by.has(id) || used.includes(key))
-      .map(({ key }) => conventions.use(key)),
+    conventions: conventions.uses(used),
     cautions: [
       recordedClaimsCaution,
       ...(dates.exact ? [] : [inexactCaution]),

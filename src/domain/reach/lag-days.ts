@@ -35,7 +35,8 @@ export function lagKeys(
   return era => eras?.[era]?.keys ?? none;
 }
 
-const inTown: readonly string[] = ['route.sameTown'];
+/** What the lag within a town rests on. */
+export const inTown: readonly string[] = ['route.sameTown'];
 const none: readonly string[] = [];
 
 const unknown: LagDays = { least: 0 };

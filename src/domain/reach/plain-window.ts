@@ -1,6 +1,6 @@
 import type { DayRange } from '../dates/day-bounds.ts';
 import { restsOnSlack } from '../dates/slacks-used.ts';
-import type { PublishedClass } from './published-window.ts';
+import { imprintClass, type PublishedClass } from './published-window.ts';
 import { type CountedDating, recordedDays, written } from './recorded-days.ts';
 
 /** A dating as it is written, its bounds read without a slack. */
@@ -28,9 +28,4 @@ export function plainWindow(datings: readonly DatingAsWritten[], annual: boolean
   const begun = recordedDays(rest)[0]?.lo;
   if (begun === days.lo) return { class: 'OTHER', days };
   return begun === undefined ? { class: imprintClass(annual), days } : undefined;
-}
-
-/** The class of what rests on an imprint. */
-export function imprintClass(annual: boolean): 'IMPRINT' | 'ANNUAL' {
-  return annual ? 'ANNUAL' : 'IMPRINT';
 }

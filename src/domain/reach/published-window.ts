@@ -32,7 +32,7 @@ export function publishedWindow(
   annual: boolean,
   conventions: Conventions,
 ): PublishedWindow {
-  const imprint: 'ANNUAL' | 'IMPRINT' = annual ? 'ANNUAL' : 'IMPRINT';
+  const imprint = imprintClass(annual);
   const recorded = recordedDays(datings);
   const reckoned = recordedDays(datings, dating =>
     dating.basis === 'IMPRINT' ? startingEarlier(written(dating), imprint, conventions) : written(dating),
@@ -41,6 +41,11 @@ export function publishedWindow(
   const regular = recorded.length === 1 && equal(reckoned, startingEarlier(recorded, kind, conventions));
   const byImprint = datings.some(({ basis }) => basis === 'IMPRINT') ? { byImprint: imprint } : {};
   return { recorded, reckoned, class: kind, ...byImprint, regular, flags: withAhead(flagsOf(datings), kind) };
+}
+
+/** The class of what rests on an imprint. */
+export function imprintClass(annual: boolean): 'IMPRINT' | 'ANNUAL' {
+  return annual ? 'ANNUAL' : 'IMPRINT';
 }
 
 /** The window of editions that are known by the ends of their recorded days and their class; reversed ends contradict. */

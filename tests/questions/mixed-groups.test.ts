@@ -95,7 +95,8 @@ test('what is supposed fits its group, or is refused with its place', async () =
   const store = memoryStore();
   await writeRows(store, [...plates, group, fromCat]);
   const suppose = (value: object) => askStore(store).given({ suppose: [{ value }] });
-  await expect(suppose(fromHen)).resolves.toBeDefined();
+  const { store: then } = await suppose(fromHen);
+  expect((await then.inGroups([alternativeTo]))[0]!.map(({ id }) => id)).toEqual([fromCat.id, fromHen.id]);
   const other = { suppose: [{ value: another }], without: { claims: [fromCat.id] } };
   await expect(askStore(store).given(other)).resolves.toBeDefined();
   await expect(suppose(day)).rejects.toMatchObject({

@@ -24,6 +24,11 @@ export class SupposedRows {
     return this.all.filter(row => via.some(({ kind, name }) => kind === row.kind && held(row, name) === id));
   }
 
+  /** Claims that name a group of alternatives; by id. */
+  inGroup(group: string): readonly Stamped<AnyRow>[] {
+    return this.all.filter(row => 'alternativeTo' in row && row.alternativeTo === group);
+  }
+
   ofKinds(kinds: readonly KindName[]): readonly Stamped<AnyRow>[] {
     return this.all.filter(({ kind }) => kinds.includes(kind));
   }

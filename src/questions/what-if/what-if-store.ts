@@ -68,7 +68,10 @@ export function whatIfStore(base: GraphStore, otherwise: Otherwise): GraphStore 
     rows,
     linked,
     inGroups: async groups =>
-      (await base.inGroups(groups)).map(claims => seenIn(claims) as readonly Stamped<AnyClaim>[]),
+      (await base.inGroups(groups)).map((claims, i) => {
+        const all = [...claims, ...supposed.inGroup(groups[i]!)].sort((a, b) => compareText(a.id, b.id));
+        return seenIn(all) as readonly Stamped<AnyClaim>[];
+      }),
     surroundings,
     walk,
     scan: async (after, limit, view) => {

@@ -156,24 +156,19 @@ export interface AnyQuestion {
   ask(questions: AskedQuestions, store: GraphStore): Promise<unknown>;
 }
 
+/** Ids of pictures and surfaces of the world. */
+export const pictures = ['plate-any-0', 'plate-any-1', 'motif-any-0', 'detail-any-0', 'matrix-any-0'];
+
 /** Questions about lineages, descents and reach. @param more ids of pictures and editions that may not be there */
 export function randomQuestions(count: number, roll: Dice, more: readonly string[] = []): readonly AnyQuestion[] {
-  const pictures = [
-    'plate-any-0',
-    'plate-any-1',
-    'motif-any-0',
-    'detail-any-0',
-    'matrix-any-0',
-    'artwork-any-0',
-    ...more,
-  ];
+  const asked = [...pictures, 'artwork-any-0', ...more];
   const editions = ['edition-of-0', 'edition-of-1', ...works, ...more.filter(id => id.startsWith('edition-'))];
   return Array.from({ length: count }, () => {
     const kind = roll.below(5);
     if (kind < 2) {
       const towards = roll.pick(['SOURCES', 'COPIES', 'BOTH'] as const);
       const depth = roll.pick([{}, {}, { depth: 0 }, { depth: 1 }, { depth: 2 }]);
-      const of = roll.pick(pictures.filter(id => !id.startsWith('edition-')));
+      const of = roll.pick(asked.filter(id => !id.startsWith('edition-')));
       return told('lineage', { of, towards, ...depth }, (questions, asked) => questions.lineage(asked));
     }
     if (kind === 2) return told('descent', roll.pick(editions), (questions, of) => questions.descent(of));

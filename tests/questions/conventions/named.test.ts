@@ -7,7 +7,7 @@ import { changeConventions } from './change-conventions.ts';
 
 const engines = {
   memory: { open: async () => memoryStore(), graphs: runs(30, 1000) },
-  SQLite: { open: async () => sqliteStoreInProcess(temporaryStore()).store, graphs: runs(6, 200) },
+  SQLite: { open: async () => sqliteStoreInProcess(temporaryStore()).store, graphs: runs(24, 200) },
 };
 
 describe('a changed convention', () => {

@@ -1,10 +1,9 @@
 /**
  * V8 lets a heap grow for as long as the machine has memory, and the system's allocator keeps an arena a thread: an
- * intake of millions of records would take twice the memory that it needs. Its threads keep the machine busy by
- * themselves: more of them that tidy or compile only stand in their way.
+ * intake of millions of records would take twice the memory that it needs.
  */
-const flags = ['--max-semi-space-size=8', '--single-threaded-gc', '--v8-pool-size=0'];
-const environment = { MALLOC_ARENA_MAX: '1' };
+const flags = ['--max-semi-space-size=16', '--v8-pool-size=1'];
+const environment = { MALLOC_ARENA_MAX: '4' };
 
 /**
  * Starts the program anew in the same process with bounds on its memory, for work as long as a library is; a user who
@@ -30,5 +29,5 @@ export function heapFor([command = '', ...args]: readonly string[]): number | un
   if (['transfer', 'backup', 'restore'].includes(command)) return 512;
   if (command === 'export') return args.includes('--history') ? 512 : 80;
   if (command !== 'intake') return undefined;
-  return args.includes('table') && !args.some(arg => arg.startsWith('--map')) ? 512 : 80;
+  return args.includes('table') && !args.some(arg => arg.startsWith('--map')) ? 512 : 128;
 }

@@ -2,9 +2,8 @@ import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { buildCommand } from '@stricli/core';
 import { nearName } from '../domain/model/near-name.ts';
-import type { SourceReading } from '../intake/source-reading.ts';
+import { intentionsOf, type SourceReading } from '../intake/source-reading.ts';
 import type { TableMapping } from '../intake/table/table-mapping.ts';
-import { readInThread } from '../intake/thread/read-in-thread.ts';
 import { applyGraphFile } from '../questions/apply-graph-file.ts';
 import { applyIntake, type IntakeOptions, takenUp } from '../questions/apply-intake.ts';
 import type { IntakeReport } from '../questions/intake-report.ts';
@@ -179,7 +178,7 @@ async function takeFile(context: CliContext, desk: Desk, take: Take): Promise<In
   const report =
     reading === undefined
       ? await applyGraphFile(desk.store, context.world, await graphFile(counted(), shown), begun, options)
-      : await applyIntake(desk.store, context.world, readInThread(counted(), reading), begun, options);
+      : await applyIntake(desk.store, context.world, await intentionsOf(counted(), reading), begun, options);
   progress.end();
   return { ...report, problems: report.problems.map(each => ({ ...each, place: { ...shown, ...each.place } })) };
 }

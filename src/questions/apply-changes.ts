@@ -1,10 +1,8 @@
 import { defaultBasis } from '../domain/model/counted.ts';
-import { isRecordKind } from '../domain/model/kinds.ts';
-import type { AnyClaim, AnyRecord, AnyRow, RecordOf } from '../domain/model/row.ts';
-import { findable } from '../domain/text/findable.ts';
-import type { EditionWindow, GraphStore, PutRow, WriteBatch, WriteReceipt } from '../store/graph-store.ts';
-import { datedDays } from './dated-days.ts';
-import { editionWindow, windowLinks } from './edition-window.ts';
+import { foundBy } from '../domain/model/found-by.ts';
+import type { AnyClaim, AnyRow, RecordOf } from '../domain/model/row.ts';
+import type { EditionWindow, GraphStore, NewRows, WriteBatch, WriteReceipt } from '../store/graph-store.ts';
+import { editionWindow, type FormOfWork, windowLinks } from './edition-window.ts';
 
 export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
   /** New rows, and new versions of old ones. */
@@ -19,7 +17,8 @@ export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
 
 /** A change that is being written while the next is worked out: the store may have its rows, or not yet. */
 export interface Underway {
-  readonly works: ReadonlyMap<string, RecordOf<'Work'>>;
+  /** Forms of works. */
+  readonly works: Pick<ReadonlyMap<string, FormOfWork>, 'get'>;
   readonly written: Promise<unknown>;
 }
 
@@ -61,6 +60,17 @@ export async function windowsAgain(
   }
 }
 
+/** New rows that are derived from nothing but themselves, with what is derived. */
+export async function prepareNewRows(
+  store: GraphStore,
+  { rows, added, origins }: Pick<ProposedChanges, 'rows' | 'added' | 'origins'>,
+  works: Underway['works'],
+): Promise<NewRows> {
+  const underway = { works, written: Promise.resolve() };
+  const windows = await touchedWindows(store, { rows, added, removed: new Set() }, underway);
+  return { rows, windows, ...(origins === undefined ? {} : { origins }) };
+}
+
 /** What `applyChanges` writes. It waits for a change underway only where what is derived may rest on it. */
 export async function prepareChanges(
   store: GraphStore,
@@ -73,22 +83,12 @@ export async function prepareChanges(
   return {
     ...batch,
     put: rows.map(row => {
-      const put = putRow(row, mayReturn !== true && added.has(row.id));
+      const put = { row, isNew: mayReturn !== true && added.has(row.id), ...foundBy(row) };
       const version = seen?.get(row.id);
       return version === undefined ? put : { ...put, seen: version };
     }),
     windows: await touchedWindows(store, { rows, added, removed }, underway),
   };
-}
-
-/** A row with what it is ordered and found by. */
-export function putRow(row: AnyRow, isNew: boolean): PutRow {
-  if (isRecordKind(row.kind)) {
-    const { sort, tokens } = findable(row as AnyRecord);
-    return { row, isNew, sort, tokens };
-  }
-  const days = row.kind === 'Dating' ? datedDays(row) : undefined;
-  return days === undefined ? { row, isNew } : { row, isNew, days };
 }
 
 interface Changed {
@@ -176,12 +176,13 @@ async function worksOfEditions(
   editions: readonly RecordOf<'Edition'>[],
   changed: ReadonlyMap<string, AnyRow>,
   underway: Underway,
-): Promise<ReadonlyMap<string, RecordOf<'Work'>>> {
-  const works = new Map<string, RecordOf<'Work'>>();
+): Promise<ReadonlyMap<string, FormOfWork>> {
+  const works = new Map<string, FormOfWork>();
   const missing = new Set<string>();
   for (const { work } of editions) {
-    const row = changed.get(work) ?? underway.works.get(work);
-    if (row?.kind === 'Work') works.set(work, row);
+    const row = changed.get(work);
+    const known = row?.kind === 'Work' ? row : underway.works.get(work);
+    if (known !== undefined) works.set(work, known);
     else missing.add(work);
   }
   for (const row of await store.rows([...missing])) if (row?.kind === 'Work') works.set(row.id, row);

@@ -15,6 +15,9 @@ export const windowLinks: readonly Via[] = [
   { kind: 'Access', name: 'what' },
 ];
 
+/** What a window rests on of the work. */
+export type FormOfWork = Pick<RecordOf<'Work'>, 'form'>;
+
 /**
  * The window of an edition: where it was brought out and when, as recorded. Where its first and last day do not say all
  * that a verdict rests on, it has a detail that does. With it goes what filters ask. It rests on no convention: it is the same
@@ -22,7 +25,7 @@ export const windowLinks: readonly Via[] = [
  */
 export function editionWindow(
   edition: RecordOf<'Edition'>,
-  work: RecordOf<'Work'> | undefined,
+  work: FormOfWork | undefined,
   claims: readonly AnyClaim[],
   basis: Basis,
 ): EditionWindow {
@@ -54,7 +57,7 @@ function daysOf(
   return { dateClass: isOfImprint ? imprintClass(annual) : 'OTHER', detail: windowDetail(datings, accesses) };
 }
 
-function traitsOf({ languages, illustrated }: RecordOf<'Edition'>, work: RecordOf<'Work'> | undefined): EditionTraits {
+function traitsOf({ languages, illustrated }: RecordOf<'Edition'>, work: FormOfWork | undefined): EditionTraits {
   return {
     ...(work?.form === undefined ? {} : { form: work.form }),
     ...(languages === undefined || languages.length === 0 ? {} : { languages }),

@@ -69,7 +69,7 @@ export function addRemark(report: IntakeReport, remark: IntakeProblem): void {
   if (kept.examples.length < examplesKept) kept.examples.push(onOneLine(remark));
 }
 
-/** Messages quote what came, and that may have line ends. */
+/** Messages quote what came: that may have line ends, and is a part of the file until it is copied. */
 function onOneLine(problem: IntakeProblem): IntakeProblem {
-  return { ...problem, message: oneLine(problem.message) };
+  return structuredClone({ ...problem, message: oneLine(problem.message) });
 }

@@ -1,10 +1,11 @@
 import type { Origin } from '../domain/model/row.ts';
-import type { GraphStore, OriginFound } from '../store/graph-store.ts';
+import { copied } from '../domain/text/copied.ts';
+import type { OriginFound } from '../store/graph-store.ts';
 
 /** Origins remembered in each of two generations: places, publishers and authors come again and again. */
-const remembered = 30_000;
+const remembered = 20_000;
 
-export function originKey(origin: Origin): string {
+function originKey(origin: Origin): string {
   return `${origin.source}\n${origin.key}`;
 }
 
@@ -26,20 +27,15 @@ class Generation {
 }
 
 /**
- * Which record was taken from where: asks the store once for each origin, and remembers those last used. When the young
- * generation is full it becomes the old one, and the old one is forgotten: far cheaper than to keep an exact order.
+ * Which record was taken from where: those last used are remembered. When the young generation is full it becomes the old
+ * one, and the old one is forgotten: far cheaper than to keep an exact order.
  */
 export class OriginCache {
-  readonly #store: GraphStore;
   #young = new Generation();
   #old = new Generation();
 
-  constructor(store: GraphStore) {
-    this.#store = store;
-  }
-
-  /** Looks up those that are not remembered, so that `get` can answer for each until the next `load`. */
-  async load(origins: readonly Origin[]): Promise<void> {
+  /** Those, each once, that are not remembered. What is, is so until `missing` has been asked for twice more. */
+  missing(origins: readonly Origin[]): readonly Origin[] {
     if (this.#young.size + origins.length > remembered) {
       this.#old = this.#young;
       this.#young = new Generation();
@@ -49,21 +45,17 @@ export class OriginCache {
       if (this.#young.get(origin) !== undefined) continue;
       const found = this.#old.get(origin);
       if (found === undefined) missing.set(originKey(origin), origin);
-      else this.#young.set(origin, found);
+      else this.set(origin, found);
     }
-    const asked = [...missing.values()];
-    const answers = await this.#store.byOrigin(asked);
-    asked.forEach((origin, i) => {
-      const found = answers[i];
-      if (found !== undefined) this.#young.set(origin, found);
-    });
+    return [...missing.values()];
   }
 
   get(origin: Origin): OriginFound | undefined {
-    return this.#young.get(origin);
+    return this.#young.get(origin) ?? this.#old.get(origin);
   }
 
-  set(origin: Origin, found: OriginFound): void {
-    this.#young.set(origin, found);
+  set({ source, key }: Origin, found: OriginFound): void {
+    // The key is a part of the file, which would be kept whole for it.
+    this.#young.set({ source, key: copied(key) }, found);
   }
 }

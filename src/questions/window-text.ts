@@ -1,6 +1,7 @@
 import { formatDay } from '../domain/dates/calendar.ts';
+import type { DatedDays } from '../domain/dates/dated-days.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
-import type { DatedDays, EditionWindow, WindowKey } from '../store/graph-store.ts';
+import type { EditionWindow, WindowKey } from '../store/graph-store.ts';
 
 /** Days in figures, with open ends. */
 export function rangeText({ lo, hi }: DayRange): string {

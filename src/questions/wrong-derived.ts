@@ -1,8 +1,8 @@
 import { defaultBasis } from '../domain/model/counted.ts';
+import { foundBy } from '../domain/model/found-by.ts';
 import { isRecordKind } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRow, RecordOf, Stamped } from '../domain/model/row.ts';
 import type { GraphStore } from '../store/graph-store.ts';
-import { putRow } from './apply-changes.ts';
 import type { StoreFault } from './check-store.ts';
 import { editionWindow, windowLinks } from './edition-window.ts';
 import type { WindowCounts } from './window-counts.ts';
@@ -36,7 +36,7 @@ async function wrongOrders(store: GraphStore, rows: readonly Stamped<AnyRow>[]):
   const records = rows.filter(row => isRecordKind(row.kind));
   const sorts = await store.sortKeysOf(records.map(row => row.id));
   return records.flatMap((row, i) => {
-    const { sort } = putRow(row, false);
+    const { sort } = foundBy(row);
     if (sorts[i] === sort) return [];
     return [{ id: row.id, message: `is ordered by "${sorts[i] ?? ''}", expected "${sort ?? ''}"` }];
   });
@@ -46,7 +46,7 @@ async function wrongDays(store: GraphStore, rows: readonly Stamped<AnyRow>[]): P
   const datings = rows.filter(row => row.kind === 'Dating');
   const days = await store.datedDaysOf(datings.map(row => row.id));
   return datings.flatMap((row, i) => {
-    const { days: expected } = putRow(row, false);
+    const { days: expected } = foundBy(row);
     const [found, right] = [days[i], expected].map(each => (each === undefined ? '(none)' : daysText(each)));
     return found === right ? [] : [{ id: row.id, message: `is found by days ${found}, expected ${right}` }];
   });

@@ -5,19 +5,21 @@ import { claimKinds, isRecordKind, type KindName, recordKinds } from '../domain/
 import { linksOfKind } from '../domain/model/links.ts';
 import type { AnyRow } from '../domain/model/row.ts';
 import { hasHalfCharacter } from '../domain/text/half-character.ts';
-import { PlatestemmaError } from '../errors.ts';
-import type { GraphStore, PutRow, WalkAsked, WriteBatch } from './graph-store.ts';
+import { invariant, PlatestemmaError } from '../errors.ts';
+import type { GraphStore, NewRows, PackedPart, PutRow, WalkAsked, WriteBatch } from './graph-store.ts';
+import { writtenIds } from './written-ids.ts';
 
 /**
  * An engine whose input has been checked: rows are of the kind their id says, have what their kind must have, and name
  * what is of a kind that may stand there. The form of rows is checked where they come in, by the schema of graph files.
  * Walks take a whole number of steps, 30 at most.
- * @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH from `write`, INPUT_INVALID from `walk`, besides what the engine throws
+ * @throws INPUT_INVALID, ID_MISTYPED, KIND_MISMATCH from `write` and `pack`, INPUT_INVALID from `walk`, besides what the engine throws
  */
 export function checkedGraphStore(engine: GraphStore): GraphStore {
   return new Proxy(engine, {
     get(target, name) {
       if (name === 'write') return (batch: WriteBatch) => writeChecked(target, batch);
+      if (name === 'pack') return (part: NewRows) => packChecked(target, part);
       if (name === 'walk') return (asked: WalkAsked) => walkChecked(target, asked);
       const member: unknown = Reflect.get(target, name);
       return typeof member === 'function' ? member.bind(target) : member;
@@ -38,20 +40,36 @@ async function walkChecked(engine: GraphStore, asked: WalkAsked): ReturnType<Gra
 }
 
 async function writeChecked(engine: GraphStore, batch: WriteBatch): ReturnType<GraphStore['write']> {
-  const seen = new Set<string>();
-  for (const id of [...batch.put.map(({ row }) => row.id), ...(batch.remove ?? []).map(removed => removed.id)]) {
-    if (seen.has(id))
-      throw new PlatestemmaError('INPUT_INVALID', `expected each row once in a change, came "${id}" twice`, {
-        place: { key: id },
-      });
-    seen.add(id);
-  }
+  checkOnce(writtenIds(batch));
   for (const put of batch.put) checkPut(put);
   for (const { id } of batch.remove ?? []) checkId(id);
   return engine.write(batch);
 }
 
+function packChecked(engine: GraphStore, part: NewRows): PackedPart {
+  invariant(part.rows.length > 0, 'a part has rows');
+  for (const row of part.rows) checkRow(row);
+  return engine.pack(part);
+}
+
+function checkOnce(ids: readonly string[]): void {
+  const seen = new Set(ids);
+  if (seen.size === ids.length) return;
+  const twice = ids.find(id => !seen.delete(id))!;
+  throw new PlatestemmaError('INPUT_INVALID', `expected each row once in a change, came "${twice}" twice`, {
+    place: { key: twice },
+  });
+}
+
 function checkPut({ row, sort }: PutRow): void {
+  checkRow(row);
+  if (isRecordKind(row.kind) === (sort !== undefined)) return;
+  throw new PlatestemmaError('BROKEN_PROMISE', `records and only records come with a sort key: ${row.id}`, {
+    place: { key: row.id },
+  });
+}
+
+function checkRow(row: AnyRow): void {
   const place = { key: row.id };
   if (kindOfId(row.id) !== row.kind) {
     throw new PlatestemmaError(
@@ -61,9 +79,6 @@ function checkPut({ row, sort }: PutRow): void {
     );
   }
   checkId(row.id);
-  if (isRecordKind(row.kind) !== (sort !== undefined)) {
-    throw new PlatestemmaError('BROKEN_PROMISE', `records and only records come with a sort key: ${row.id}`, { place });
-  }
   const values = row as unknown as Readonly<Record<string, unknown>>;
   for (const name of requiredNames.get(row.kind)!) if (values[name] === undefined) throw missing(row, name);
   for (const link of linksOfKind(row.kind)) {

@@ -1,8 +1,8 @@
+import type { DatedDays } from '../domain/dates/dated-days.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import { tryEdtf } from '../domain/dates/edtf.ts';
 import type { SlackConvention } from '../domain/dates/slack.ts';
 import { openDay } from '../domain/reach/open-day.ts';
-import type { DatedDays } from './graph-store.ts';
 
 /** First and last day as engines keep them. */
 type Ends = readonly [first: number, last: number];

@@ -1,7 +1,9 @@
+import type { DatedDays } from '../domain/dates/dated-days.ts';
 import type { DayRange } from '../domain/dates/day-bounds.ts';
 import type { SlackConvention } from '../domain/dates/slack.ts';
 import type { WalkStep } from '../domain/descent/walk-steps.ts';
 import type { Basis } from '../domain/model/counted.ts';
+import type { FoundBy } from '../domain/model/found-by.ts';
 import type {
   AwaitedLink,
   ChangeSet,
@@ -15,6 +17,7 @@ import type { KindName, RecordKindName } from '../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../domain/model/row.ts';
 import type { PublishedClass } from '../domain/reach/published-window.ts';
 
+export type { DatedDays } from '../domain/dates/dated-days.ts';
 export type {
   AwaitedLink,
   ChangeSet,
@@ -86,6 +89,9 @@ export interface GraphStore {
 
   /** Records taken under these keys from any source, ordered by (source): the same record may come from two. */
   byOriginKey(keys: readonly string[]): Promise<readonly (readonly (Origin & OriginFound)[])[]>;
+
+  /** All that is known of records that come and of those that they name, in one call: intakes ask it for every few records. */
+  arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<Arrivals>;
 
   /** Origins of each record, ordered by (source, key). */
   originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]>;
@@ -176,6 +182,9 @@ export interface GraphStore {
    *   STILL_NAMED if what is removed is named by a link of a row that stays; STORE_BUSY, STORE_FULL, STORE_READ_ONLY
    */
   write(batch: WriteBatch): Promise<WriteReceipt>;
+
+  /** Makes a part of a batch ready to be written: what is much is packed a part at a time, so that its rows need not be kept. */
+  pack(part: NewRows): PackedPart;
 
   /** State of the store itself, for `check` and `/ready`. */
   facts(): Promise<StoreFacts>;
@@ -417,17 +426,35 @@ export interface EditionFilter {
   readonly subject?: string;
 }
 
-export interface WriteBatch {
+/** What goes with rows that are written. */
+interface WithRows {
+  /** Windows of editions that this batch touched; replaces what was there. */
+  readonly windows?: readonly EditionWindow[];
+  readonly origins?: readonly (Origin & OriginFound)[];
+}
+
+/** At least one row, of ids that are not there yet: if one is, the batch fails. What they are found by is made where they are written. */
+export interface NewRows extends WithRows {
+  readonly rows: readonly AnyRow[];
+}
+
+/** A part as one text, which is moved and forgotten at little cost, for the engine that packed it. */
+export interface PackedPart {
+  /** Of the rows that it puts. */
+  readonly ids: readonly string[];
+  readonly text: string;
+}
+
+export interface WriteBatch extends WithRows {
   readonly changeSet: Omit<ChangeSet, 'number'>;
   readonly put: readonly PutRow[];
+  /** Parts that are written before all else, in their order: the rows of each may name those of parts before it. */
+  readonly packed?: readonly PackedPart[];
   /**
    * Rows that are there no longer from this change set on: no list and no search finds them, and no row may name them. Their
    * versions stay, and they can be put again. Origins of a record that is not there are as none, until it is.
    */
   readonly remove?: readonly RemovedRow[];
-  /** Windows of editions that this batch touched; replaces what was there. */
-  readonly windows?: readonly EditionWindow[];
-  readonly origins?: readonly (Origin & OriginFound)[];
   readonly await?: readonly AwaitedLink[];
   /** Awaited links that this batch makes: all that wait for these origins are removed. */
   readonly arrived?: readonly Origin[];
@@ -441,26 +468,27 @@ export interface WriteBatch {
 }
 
 /** A new row, or the next version of an old one: the version before is closed in the same change set. */
-export interface PutRow {
+export interface PutRow extends FoundBy {
   readonly row: AnyRow;
   /** The caller knows that the id is not there yet; if it is, the batch fails. Absent: it may be either. */
   readonly isNew?: boolean;
   /** Change set of the version that this one is made from: if the row has another by now, the batch fails. */
   readonly seen?: number;
-  /** Records: sort key of the label ('' if it has none) and tokens by which it is found. Claims: absent. */
-  readonly sort?: string;
-  readonly tokens?: readonly string[];
-  /** Datings: what they are found by; absent where they say no days. */
-  readonly days?: DatedDays;
 }
-
-/** Days that a date allows; the date itself, EDTF, where they rest on how approximate dates are read, which is said when it is asked. */
-export type DatedDays = DayRange | string;
 
 export interface RemovedRow {
   readonly id: string;
   /** As of a row that is put. */
   readonly seen?: number;
+}
+
+export interface Arrivals {
+  /** `byOriginKey` of the records that come. */
+  readonly alike: readonly (readonly (Origin & OriginFound)[])[];
+  /** `awaited` of them. */
+  readonly waiting: readonly (readonly AwaitedLink[])[];
+  /** `byOrigin` of what they name. */
+  readonly named: readonly (OriginFound | undefined)[];
 }
 
 export interface WriteReceipt {

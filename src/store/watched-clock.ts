@@ -1,4 +1,5 @@
 import type { GraphStore, WriteBatch } from './graph-store.ts';
+import { writtenIds } from './written-ids.ts';
 
 /** The clock by which a change set came stands before the moment of the last one. */
 export interface ClockBehind {
@@ -13,7 +14,7 @@ export function watchedClock(store: GraphStore, tell: (behind: ClockBehind) => v
     last ??= await lastMoment(store);
     const clock = batch.changeSet.moment;
     if (clock >= last) last = clock;
-    else if (batch.put.length + (batch.remove ?? []).length > 0 && batch.keepsMoment !== true) tell({ clock, last });
+    else if (writtenIds(batch).length > 0 && batch.keepsMoment !== true) tell({ clock, last });
     return store.write(batch);
   };
   return new Proxy(store, {

@@ -347,6 +347,7 @@ function questions(): fc.Arbitrary<StoreCommand> {
     ask('search', fc.tuple(searchAsked)),
     ask('byOrigin', fc.tuple(fc.array(origin, { maxLength: 3 }))),
     ask('byOriginKey', fc.tuple(fc.array(fc.constantFrom('1', '2'), { maxLength: 2 }))),
+    ask('arrivals', fc.tuple(fc.array(origin, { maxLength: 2 }), fc.array(origin, { maxLength: 3 }))),
     ask('originsOf', fc.tuple(lists)),
     filter.map(
       (given): StoreCommand => ({

@@ -2,9 +2,9 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { defaultBasis } from '../../src/domain/model/counted.ts';
 import type { AnyClaim, AnyRow, RecordOf } from '../../src/domain/model/row.ts';
-import { putRow } from '../../src/questions/apply-changes.ts';
 import { editionWindow } from '../../src/questions/edition-window.ts';
 import type { EditionWindow, GraphStore } from '../../src/store/graph-store.ts';
+import { newRow } from '../../src/store/packed-part.ts';
 import { sqliteStoreInProcess } from '../support/sqlite-store-in-process.ts';
 import { syntheticEditions } from '../support/synthetic-editions.ts';
 
@@ -44,7 +44,7 @@ export async function largeStore(editions: number): Promise<string> {
 async function put(store: GraphStore, rows: readonly AnyRow[], windows: readonly EditionWindow[]): Promise<void> {
   await store.write({
     changeSet,
-    put: rows.map(row => putRow(row, true)),
+    put: rows.map(newRow),
     windows,
   });
 }

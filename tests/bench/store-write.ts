@@ -2,11 +2,11 @@ import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { datedDays } from '../../src/domain/dates/dated-days.ts';
 import { makeId } from '../../src/domain/model/id.ts';
 import { isRecordKind, type KindName } from '../../src/domain/model/kinds.ts';
 import type { AnyRecord, AnyRow, Origin } from '../../src/domain/model/row.ts';
 import { findable } from '../../src/domain/text/findable.ts';
-import { datedDays } from '../../src/questions/dated-days.ts';
 import type { EditionWindow, OriginFound, PutRow, WriteBatch } from '../../src/store/graph-store.ts';
 import { openSqliteStore } from '../../src/store/sqlite/open.ts';
 

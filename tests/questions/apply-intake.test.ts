@@ -7,8 +7,10 @@ import { applyIntake, batchSize, takenUp } from '../../src/questions/apply-intak
 import { checkStore } from '../../src/questions/check-store.ts';
 import { checksum } from '../../src/questions/export-graph.ts';
 import { emptyReport, type IntakeReport } from '../../src/questions/intake-report.ts';
-import type { GraphStore } from '../../src/store/graph-store.ts';
+import type { GraphStore, WriteBatch } from '../../src/store/graph-store.ts';
 import { memoryStore } from '../support/memory-store.ts';
+import { sqliteStoreInProcess } from '../support/sqlite-store-in-process.ts';
+import { temporaryStore } from '../support/temporary-store.ts';
 import { testWorld } from '../support/test-world.ts';
 
 /** A library record: an edition of a work, brought out at a place in a year, perhaps after another record. */
@@ -75,8 +77,26 @@ function record(key: string, title: string, year: string, after?: string): Bundl
   };
 }
 
+/** A record of plates that says when the edition they are in was published, which may have no record of its own. */
+function platesIn(key: string, of: string, year: string): Bundle {
+  return {
+    ...record(key, 'Views', year),
+    rows: [
+      { row: { id: '@plate', kind: 'Plate', labels: [{ text: key }] }, origin: { source: 'X', key } },
+      { row: { id: '@edition', kind: 'Edition', work: '@work', title: of }, origin: { source: 'X', key: of } },
+      { row: { id: '@work', kind: 'Work', form: 'BOOK' }, origin: { source: 'X', key: `work of ${of}` } },
+      { row: { id: '@dating', kind: 'Dating', of: '@edition', event: 'PUBLISHED', date: year, basis: 'IMPRINT' } },
+    ],
+  };
+}
+
 async function* from(intentions: readonly Intention[]): AsyncGenerator<Intention> {
   yield* intentions;
+}
+
+/** One whose lists of thousands are found by indexes. */
+function sqliteStore(): GraphStore {
+  return sqliteStoreInProcess(temporaryStore()).store;
 }
 
 let runs = 0;
@@ -126,6 +146,30 @@ async function datingsOf(store: GraphStore, key: string): Promise<readonly Claim
   const edition = await editionOf(store, key);
   const [rows] = await store.linked([edition.id], [{ kind: 'Dating', name: 'of' }]);
   return rows as readonly ClaimOf<'Dating'>[];
+}
+
+/** A store in which somebody else does something before each write, when everything for it has been worked out. */
+function beside(store: GraphStore, happens: (batch: WriteBatch) => Promise<void>): GraphStore {
+  const write: GraphStore['write'] = async batch => {
+    await batch.after;
+    await happens(batch);
+    return store.write(batch);
+  };
+  return new Proxy(store, {
+    get: (target, name) => (name === 'write' ? write : Reflect.get(target, name).bind(target)),
+  });
+}
+
+/** Somebody says that the work "Views" is another kind of book. */
+async function changeWork(store: GraphStore): Promise<void> {
+  const [found] = await store.byOrigin([{ source: 'X', key: 'work:Views' }]);
+  const [row] = await store.rows([found!.id]);
+  const { since: _since, ...before } = row as RecordOf<'Work'> & { since: number };
+  await applyChanges(store, {
+    rows: [{ ...before, form: 'ANNUAL' }],
+    added: new Set(),
+    changeSet: { who: 'Ada', why: 'seen', moment: '2026-01-02T00:00:00Z' },
+  });
 }
 
 describe('an intake', () => {
@@ -264,15 +308,123 @@ describe('an intake', () => {
       return { ...bundle, origin: { ...bundle.origin, source: 'Y' } };
     });
     const all = [...records.slice(0, batchSize + 100), ...again, ...records.slice(batchSize + 100)];
-    const expected = memoryStore();
+    const expected = sqliteStore();
     const report = await take(expected, all);
     expect(sums(report)).toMatchObject({ taken: size, known: 33, edited: 17 });
     for (const when of ['before', 'after'] as const) {
-      const slow = memoryStore();
+      const slow = sqliteStore();
       const slowReport = await take(slowStore(slow, when), all);
       expect({ ...slowReport, seconds: 0, batch: '' }).toEqual({ ...report, seconds: 0, batch: '' });
       expect(await faultsAndSum(slow)).toEqual(await faultsAndSum(expected));
     }
+  });
+
+  test('works out the window of an edition from what later records say of it, in its part, its batch and after', async () => {
+    const editions = Array.from({ length: batchSize + 200 }, (_, i) => record(`e${i}`, `Title ${i % 9}`, '1764'));
+    const of = (i: number): Bundle => platesIn(`p${i}`, `e${i}`, '1770');
+    const alone = Array.from({ length: 70 }, (_, i) => platesIn(`q${i}`, `new ${i % 7}`, String(1700 + i)));
+    const all = [
+      ...editions.slice(0, 300),
+      of(299),
+      of(200),
+      ...editions.slice(300, 310),
+      of(310),
+      ...editions.slice(310),
+      of(5),
+      of(batchSize + 190),
+      ...alone,
+    ];
+    const store = sqliteStore();
+    await take(slowStore(store, 'after'), all);
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+    // Day of 1 January 1770: the window says both years.
+    const detail = expect.stringContaining('-73048');
+    for (const i of [299, 200, 310, 5, batchSize + 190]) {
+      const { id } = await editionOf(store, `e${i}`);
+      expect(await store.windowsOf([id]), `edition ${i}`).toMatchObject([{ detail }]);
+    }
+  });
+
+  test.each([0, 60, batchSize])(
+    'a record that another one named before it came has what it says of itself, and its links (%i between)',
+    async between => {
+      const others = Array.from({ length: between }, (_, i) => record(String(i), 'Vases', '1770'));
+      const store = sqliteStore();
+      const report = await take(store, [
+        record('a', 'Vases', '1771', 'k'),
+        platesIn('n', 'k', '1764'),
+        ...others,
+        record('k', 'Birds', '1765'),
+      ]);
+      expect(report).toMatchObject({ linksMade: 1, linksAwaited: 0 });
+      expect(await editionOf(store, 'k')).toMatchObject({ title: 'Birds' });
+      const [descents] = await store.linked(
+        [(await editionOf(store, 'k')).id],
+        [{ kind: 'EditionDescent', name: 'earlier' }],
+      );
+      expect(descents).toHaveLength(1);
+      expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+    },
+  );
+
+  test('says when it is dry what a run would do', async () => {
+    const many = Array.from({ length: 4 * batchSize }, (_, i) => record(String(i), `Views ${i % 50}`, '1764'));
+    const all = [...many, record('last', 'Vases', '1770', '1'), many[2]!, record('3', 'Other views', '1790')];
+    const options = { intake: 'f', who: 'i', why: 'w' };
+    const [dry, real] = await Promise.all(
+      [true, false].map(dryRun =>
+        applyIntake(sqliteStore(), testWorld(), from(all), emptyReport('run'), { ...options, dryRun }),
+      ),
+    );
+    expect(sums(real!)).toMatchObject({ taken: 4 * batchSize + 1, known: 1, edited: 1 });
+    expect({ ...dry, seconds: 0, changeSet: 0 }).toEqual({ ...real, seconds: 0, changeSet: 0 });
+  });
+
+  test('has windows right where somebody changes a work while the first batch is worked out', async () => {
+    const store = sqliteStore();
+    await take(store, [record('before', 'Views', '1764')]);
+    const records = async function* (): AsyncGenerator<Intention> {
+      for (let i = 0; i < batchSize; i++) {
+        if (i === 500) await changeWork(store);
+        yield record(String(i), 'Views', '1764');
+      }
+    };
+    await applyIntake(store, testWorld(77), records(), emptyReport('run'), { intake: 'f', who: 'i', why: 'w' });
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+  });
+
+  test('has windows right where somebody changes a work while a batch waits that has nothing new', async () => {
+    const store = sqliteStore();
+    const known = Array.from({ length: batchSize }, (_, i) => record(`k${i}`, 'Views', '1764'));
+    await take(store, known);
+    let batches = 0;
+    const besides = beside(store, async batch => {
+      // What follows is worked out meanwhile.
+      await setTimeout(100);
+      if (batch.checkpoint !== undefined && ++batches === 1) await changeWork(store);
+    });
+    const news = Array.from({ length: batchSize }, (_, i) => record(`n${i}`, 'Views', '1764'));
+    await applyIntake(besides, testWorld(78), from([...known, ...news]), emptyReport('run'), {
+      intake: 'other',
+      who: 'i',
+      why: 'w',
+    });
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+  });
+
+  test.each([1, 2])('has windows right where somebody changes a work while batch %i is written', async which => {
+    const store = sqliteStore();
+    let batches = 0;
+    const besides = slowStore(
+      beside(store, async batch => {
+        if (batch.checkpoint !== undefined && ++batches === which + 1) await changeWork(store);
+      }),
+      'after',
+    );
+    const records = Array.from({ length: 4 * batchSize }, (_, i) => record(String(i), 'Views', '1764'));
+    await take(besides, records);
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+    expect(batches).toBe(4);
   });
 
   test('works everything out and writes nothing when it is dry', async () => {

@@ -7,6 +7,7 @@ import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
 import type * as port from '../../src/store/graph-store.ts';
 import { historyParts } from '../../src/store/history-parts.ts';
+import { packedPart, unpacked } from '../../src/store/packed-part.ts';
 import { roundsAround, surroundingsOf } from '../../src/store/surroundings.ts';
 import { passes, windowInOrder, windowName } from './memory-store-filter.ts';
 import { groupsOf } from './memory-store-groups.ts';
@@ -104,6 +105,15 @@ class MemoryStore implements port.GraphStore {
         .filter(origin => origin.key === key)
         .sort((a, b) => compareText(a.source, b.source)),
     );
+  }
+
+  async arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<port.Arrivals> {
+    const [alike, waiting, found] = await Promise.all([
+      this.byOriginKey(own.map(({ key }) => key)),
+      this.awaited(own),
+      this.byOrigin(named),
+    ]);
+    return { alike, waiting, named: found };
   }
 
   async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {
@@ -255,8 +265,12 @@ class MemoryStore implements port.GraphStore {
     yield* historyParts(copy);
   }
 
+  pack(part: port.NewRows): port.PackedPart {
+    return packedPart(part);
+  }
+
   async write({ after, ...batch }: port.WriteBatch): Promise<port.WriteReceipt> {
-    const given = plain(batch);
+    const given = plain(unpacked(batch));
     if (after !== undefined) await after;
     this.#open();
     const remove = given.remove ?? [];

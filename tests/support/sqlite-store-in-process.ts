@@ -5,7 +5,8 @@ import { openAndMigrate, openToWrite } from '../../src/store/sqlite/migrate.ts';
 import { Reader } from '../../src/store/sqlite/reader.ts';
 import { SqliteStore } from '../../src/store/sqlite/sqlite-store.ts';
 import type { StoreCalls } from '../../src/store/sqlite/worker-client.ts';
-import { Writer, type WrittenBatch } from '../../src/store/sqlite/writer.ts';
+import { Writer } from '../../src/store/sqlite/writer.ts';
+import type { WrittenBatch } from '../../src/store/sqlite/written-batch.ts';
 
 export interface InProcess {
   readonly store: GraphStore;

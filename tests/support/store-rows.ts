@@ -1,8 +1,6 @@
-import { isRecordKind } from '../../src/domain/model/kinds.ts';
-import type { AnyRecord, AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
-import { findable } from '../../src/domain/text/findable.ts';
-import { datedDays } from '../../src/questions/dated-days.ts';
-import type { EditionWindow, PutRow, WalkAsked, WriteBatch } from '../../src/store/graph-store.ts';
+import { foundBy } from '../../src/domain/model/found-by.ts';
+import type { AnyRow, ClaimOf, RecordOf } from '../../src/domain/model/row.ts';
+import type { EditionWindow, WalkAsked, WriteBatch } from '../../src/store/graph-store.ts';
 
 /** Rows of a small shelf for tests of stores: few words, real kinds. */
 export function work(name: string, more: Partial<RecordOf<'Work'>> = {}): RecordOf<'Work'> {
@@ -183,13 +181,7 @@ export function windowOf(of: string, more: Partial<EditionWindow> = {}): Edition
 export function batchOf(rows: readonly AnyRow[], more: Partial<WriteBatch> = {}): WriteBatch {
   return {
     changeSet: { moment: '2026-03-01T12:00:00.000Z', who: 'a tester', why: 'a test' },
-    put: rows.map(putOf),
+    put: rows.map(row => ({ row, ...foundBy(row) })),
     ...more,
   };
-}
-
-function putOf(row: AnyRow): PutRow {
-  if (isRecordKind(row.kind)) return { row, ...findable(row as AnyRecord) };
-  const days = row.kind === 'Dating' ? datedDays(row) : undefined;
-  return days === undefined ? { row } : { row, days };
 }

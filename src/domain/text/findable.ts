@@ -1,5 +1,5 @@
 import type { Fields } from '../model/declaration.ts';
-import { recordKinds } from '../model/kinds.ts';
+import { type RecordKindName, recordKindNames, recordKinds } from '../model/kinds.ts';
 import { labelOf } from '../model/label.ts';
 import type { AnyRecord } from '../model/row.ts';
 import { foldTokens, sortKey, sortKeyOf } from './fold.ts';
@@ -27,20 +27,29 @@ export function findable(record: AnyRecord): Findable {
 function textsOf(record: AnyRecord): string[] {
   const texts: string[] = [];
   for (const label of record.labels ?? []) texts.push(label.text);
-  const fields: Fields = recordKinds[record.kind].fields;
   const values = record as unknown as Readonly<Record<string, unknown>>;
-  for (const name in fields) collect(fields[name]!.type, values[name], texts);
-  texts.push(...(record.notes ?? []), ...Object.values(record.columns ?? {}));
+  for (const { name, ofItems } of worded.get(record.kind)!) {
+    const value = values[name];
+    if (typeof value === 'string') texts.push(value);
+    else if (value !== undefined) collect(value as readonly unknown[], ofItems, texts);
+  }
+  if (record.notes !== undefined) texts.push(...record.notes);
+  for (const name in record.columns) texts.push(record.columns[name]!);
   return texts;
 }
 
-/** Only what a person wrote is looked through: texts and the texts of items, not codes, links and numbers. */
-function collect(type: string, value: unknown, into: string[]): void {
-  if (value === undefined) return;
-  if (type === 'text') into.push(...(typeof value === 'string' ? [value] : (value as readonly string[])));
-  if (type === 'items') {
-    for (const item of value as readonly Readonly<Record<string, unknown>>[]) {
-      for (const part of Object.values(item)) if (typeof part === 'string') into.push(part);
-    }
+function collect(values: readonly unknown[], ofItems: boolean, into: string[]): void {
+  for (const value of values) {
+    for (const part of ofItems ? Object.values(value as object) : [value])
+      if (typeof part === 'string') into.push(part);
   }
 }
+
+/** What a person wrote in records of each kind: texts and the texts of items, not codes, links and numbers. */
+const worded: ReadonlyMap<RecordKindName, readonly { readonly name: string; readonly ofItems: boolean }[]> = new Map(
+  recordKindNames.map(kind => {
+    const fields: Fields = recordKinds[kind].fields;
+    const texts = Object.keys(fields).filter(name => ['text', 'items'].includes(fields[name]!.type));
+    return [kind, texts.map(name => ({ name, ofItems: fields[name]!.type === 'items' }))];
+  }),
+);

@@ -2,5 +2,8 @@
 export function hasHalfCharacter(value: unknown): boolean {
   if (typeof value === 'string') return !value.isWellFormed();
   if (typeof value !== 'object' || value === null) return false;
-  return Object.entries(value).some(([name, part]) => !name.isWellFormed() || hasHalfCharacter(part));
+  if (Array.isArray(value)) return value.some(hasHalfCharacter);
+  const parts = value as Readonly<Record<string, unknown>>;
+  for (const name in parts) if (!name.isWellFormed() || hasHalfCharacter(parts[name])) return true;
+  return false;
 }

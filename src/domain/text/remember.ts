@@ -1,3 +1,5 @@
+import { copied } from './copied.ts';
+
 /** Longer texts are made anew each time. */
 const longest = 500;
 
@@ -18,9 +20,4 @@ export function remember<T>(most: number, make: (text: string) => T): (text: str
     }
     return made;
   };
-}
-
-/** A part of a text keeps the whole alive in V8, and the whole is a stretch of the file. A text made anew does not. */
-function copied(text: string): string {
-  return ` ${text}`.slice(1);
 }

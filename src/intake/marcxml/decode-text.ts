@@ -3,6 +3,12 @@ import { PlatestemmaError } from '../../errors.ts';
 const declared = /^\s*<\?xml[^>]*?encoding\s*=\s*["']([A-Za-z][\w.-]*)["']/;
 
 /**
+ * Bytes that are made text at once. What is read of a text keeps it alive: of short ones less is alive at a time, and a
+ * foreign letter makes a short one alone twice as wide.
+ */
+const stretch = 16 * 1024;
+
+/**
  * Text of an XML input in pieces: UTF-8 unless a byte order mark or the XML declaration says otherwise (XML 1.0,
  * appendix F). A declared UTF-16 whose bytes are plainly not so is read as UTF-8. Bytes that are no text of the
  * encoding come out as U+FFFD, which readers report.
@@ -16,8 +22,10 @@ export async function* decodeText(input: AsyncIterable<Uint8Array | string>): As
       continue;
     }
     decoder ??= new TextDecoder(encodingOf(piece));
-    const text = decoder.decode(piece, { stream: true });
-    if (text !== '') yield text;
+    for (let at = 0; at < piece.length; at += stretch) {
+      const text = decoder.decode(piece.subarray(at, at + stretch), { stream: true });
+      if (text !== '') yield text;
+    }
   }
   const rest = decoder?.decode() ?? '';
   if (rest !== '') yield rest;

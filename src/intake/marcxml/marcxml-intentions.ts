@@ -22,18 +22,15 @@ export async function* marcxmlIntentions(
   input: AsyncIterable<Uint8Array | string>,
   options: MarcxmlOptions = {},
 ): AsyncGenerator<Intention> {
+  const { file } = options;
   let toSkip = options.skip ?? 0;
-  for await (const read of placed(readMarcxml(input), options.file)) {
-    if (toSkip > 0) toSkip--;
-    else yield 'broken' in read ? brokenInput(read, options.file) : marcToBundle(read, options);
-  }
-}
-
-/** What is refused as a whole is refused by the name of the file. */
-async function* placed<T>(reading: AsyncIterable<T>, file: string | undefined): AsyncGenerator<T> {
   try {
-    yield* reading;
+    for await (const read of readMarcxml(input)) {
+      if (toSkip > 0) toSkip--;
+      else yield 'broken' in read ? brokenInput(read, file) : marcToBundle(read, options);
+    }
   } catch (error) {
+    // What is refused as a whole is refused by the name of the file.
     if (!(error instanceof PlatestemmaError) || file === undefined) throw error;
     throw new PlatestemmaError(error.code, `${file}: ${error.message}`, {
       cause: error,

@@ -14,7 +14,8 @@ export async function* readMarcxml(
   const parser = new MarcxmlParser();
   for await (const text of decodeText(input)) {
     parser.write(text);
-    yield* parser.take();
+    // Not `yield*`: it waits for each record once more.
+    for (const read of parser.take()) yield read;
     if (parser.givenUp) return;
   }
   parser.end();

@@ -1,6 +1,6 @@
 /**
  * How a table becomes records and claims: what a mapping file says. `schema/table-mapping.md` explains it to its
- * writers. Plain data, so that it crosses between threads.
+ * writers. Plain data.
  */
 export interface TableMapping {
   readonly $schema?: string;

@@ -1,3 +1,4 @@
+import { datedDays } from '../../domain/dates/dated-days.ts';
 import type { DayRange } from '../../domain/dates/day-bounds.ts';
 import { edtfBounds } from '../../domain/dates/edtf.ts';
 import type { SlackConvention } from '../../domain/dates/slack.ts';
@@ -5,7 +6,6 @@ import { counts } from '../../domain/model/counted.ts';
 import { isRecordKind } from '../../domain/model/kinds.ts';
 import type { AnyClaim, AnyRecord, AnyRow, ClaimOf } from '../../domain/model/row.ts';
 import type { GraphStore, SearchFilter, Via } from '../../store/graph-store.ts';
-import { datedDays } from '../dated-days.ts';
 
 /** Ids of those among some records that pass what a search keeps to beside kinds, as claims and records say it. */
 export async function recordsThatPass(

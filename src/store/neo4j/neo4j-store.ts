@@ -6,6 +6,7 @@ import { openDay } from '../../domain/reach/open-day.ts';
 import { compareText } from '../../domain/text/compare.ts';
 import type * as port from '../graph-store.ts';
 import type { HistorySource } from '../history-parts.ts';
+import { packedPart, unpacked } from '../packed-part.ts';
 import { roundsAround, surroundingsOf } from '../surroundings.ts';
 import { encodeWindow } from '../window-codec.ts';
 import { surroundings } from './around-reader.ts';
@@ -104,6 +105,15 @@ export class Neo4jStore implements port.GraphStore {
   async byOriginKey(keys: readonly string[]): Promise<readonly (readonly (Origin & port.OriginFound)[])[]> {
     const found = await this.#each<[string, string, string, string]>(cypher.byOriginKey, keys, { keys });
     return found.map(rows => rows.map(([source, key, id, digest]) => ({ source, key, id, digest })));
+  }
+
+  async arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<port.Arrivals> {
+    const [alike, waiting, found] = await Promise.all([
+      this.byOriginKey(own.map(({ key }) => key)),
+      this.awaited(own),
+      this.byOrigin(named),
+    ]);
+    return { alike, waiting, named: found };
   }
 
   async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {
@@ -206,8 +216,12 @@ export class Neo4jStore implements port.GraphStore {
     yield* historyAt(this.#connection);
   }
 
+  pack(part: port.NewRows): port.PackedPart {
+    return packedPart(part);
+  }
+
   async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
-    const written = writtenBatch(batch);
+    const written = writtenBatch(unpacked(batch));
     if (batch.after !== undefined) await batch.after;
     if (this.#closing !== undefined) throw closedError();
     return { changeSet: await this.#writer.write(written) };

@@ -1,10 +1,11 @@
 import neo4j, { type Integer } from 'neo4j-driver';
+import type { DatedDays } from '../../domain/dates/dated-days.ts';
 import { type ClaimStep, claimSteps, type WalkStep } from '../../domain/descent/walk-steps.ts';
 import { counts } from '../../domain/model/counted.ts';
 import { isRecordKind, type KindName } from '../../domain/model/kinds.ts';
 import type { AnyClaim } from '../../domain/model/row.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
-import type { DatedDays, PutRow, WriteBatch } from '../graph-store.ts';
+import type { PutRow, WriteBatch } from '../graph-store.ts';
 import { seenVersions } from '../seen-versions.ts';
 import { encodeEditionWindow, type WrittenWindow } from '../window-codec.ts';
 import { encodeFields, type Properties, type Value } from './row-codec.ts';

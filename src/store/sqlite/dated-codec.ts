@@ -1,6 +1,7 @@
+import type { DatedDays } from '../../domain/dates/dated-days.ts';
 import { kindOfId } from '../../domain/model/id.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
-import type { DatedDays, PutRow } from '../graph-store.ts';
+import type { PutRow } from '../graph-store.ts';
 import { kindNumber } from './row-codec.ts';
 
 /**

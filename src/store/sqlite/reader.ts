@@ -19,6 +19,12 @@ import { kindSql, now, sql } from './statements.ts';
 import { type WalkCall, type WalkFound, WalkReader } from './walk-reader.ts';
 
 export type OriginPair = readonly [key: string, source: string];
+
+/** What was found for each of some origins and keys. */
+export type OriginsFound = ([id: string, digest: string] | null)[];
+export type KeysFound = [source: string, key: string, id: string, digest: string][][];
+export type AwaitedFound = [claim: string, role: string][][];
+export type ArrivalsFound = readonly [alike: KeysFound, waiting: AwaitedFound, named: OriginsFound];
 export type ChangeSetRow = readonly [number: number, moment: string, who: string, why: string, batch: string | null];
 export interface FactNumbers {
   readonly foldVersion: number;
@@ -126,18 +132,22 @@ export class Reader {
     return this.#search.search(call);
   }
 
-  byOrigin(origins: readonly OriginPair[]): ([id: string, digest: string] | null)[] {
+  byOrigin(origins: readonly OriginPair[]): OriginsFound {
     return origins.map(([key, source]) => {
       this.#deadline.check();
       return this.prepared.first<[string, string]>(sql.originOf, key, source) ?? null;
     });
   }
 
-  byOriginKey(keys: readonly string[]): [source: string, key: string, id: string, digest: string][][] {
+  byOriginKey(keys: readonly string[]): KeysFound {
     return keys.map(key => {
       this.#deadline.check();
       return this.prepared.all(sql.originsOfKey, key);
     });
+  }
+
+  arrivals(own: readonly OriginPair[], named: readonly OriginPair[]): ArrivalsFound {
+    return [this.byOriginKey(own.map(([key]) => key)), this.awaited(own), this.byOrigin(named)];
   }
 
   originsOf(ids: readonly string[]): [source: string, key: string][][] {
@@ -226,7 +236,7 @@ export class Reader {
     });
   }
 
-  awaited(origins: readonly OriginPair[]): [claim: string, role: string][][] {
+  awaited(origins: readonly OriginPair[]): AwaitedFound {
     return origins.map(([key, source]) => this.prepared.all(sql.awaited, key, source));
   }
 

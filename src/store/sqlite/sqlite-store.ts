@@ -6,13 +6,13 @@ import { PlatestemmaError } from '../../errors.ts';
 import type * as port from '../graph-store.ts';
 import { type GroupsFound, GroupsKnown } from '../groups-known.ts';
 import { historyParts } from '../history-parts.ts';
-import { seenVersions } from '../seen-versions.ts';
-import { decodeWindow, encodeEditionWindow, encodeWindow, type NamedWindowRow } from '../window-codec.ts';
+import { packedPart } from '../packed-part.ts';
+import { decodeWindow, encodeWindow, type NamedWindowRow } from '../window-codec.ts';
 import type { AroundCall } from './around-reader.ts';
-import { decodeDays, encodeDating, type ReadDays } from './dated-codec.ts';
+import { decodeDays, type ReadDays } from './dated-codec.ts';
 import type { WrittenChangeRow } from './history-reader.ts';
-import type { ChangeSetRow, FactNumbers, OriginPair } from './reader.ts';
-import { decodeRow, encodeRow, kindNumber, type ReadRow } from './row-codec.ts';
+import type { ArrivalsFound, AwaitedFound, ChangeSetRow, FactNumbers, KeysFound, OriginsFound } from './reader.ts';
+import { decodeRow, kindNumber, type ReadRow } from './row-codec.ts';
 import { kindNames, schemaNumber } from './schema-text.ts';
 import { decodeFound, encodeSearch } from './search-codec.ts';
 import type { SearchAnswer } from './search-reader.ts';
@@ -20,7 +20,7 @@ import { closedError } from './sqlite-error.ts';
 import { now } from './statements.ts';
 import type { WalkCall, WalkFound } from './walk-reader.ts';
 import type { StoreCalls } from './worker-client.ts';
-import type { WrittenBatch } from './writer.ts';
+import { pairOf, writtenBatch } from './written-batch.ts';
 
 /** How long a question may take in the reader of what is bounded, in milliseconds. */
 const quickLimit = 100;
@@ -121,13 +121,16 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async byOrigin(origins: readonly Origin[]): Promise<readonly (port.OriginFound | undefined)[]> {
-    const found = await this.#each<[string, string] | null>('byOrigin', origins.map(pairOf));
-    return found.map(pair => (pair === null ? undefined : { id: pair[0], digest: pair[1] }));
+    return decodeOrigins(await this.#each('byOrigin', origins.map(pairOf)));
   }
 
   async byOriginKey(keys: readonly string[]): Promise<readonly (readonly (Origin & port.OriginFound)[])[]> {
-    const found = await this.#each<[string, string, string, string][]>('byOriginKey', keys);
-    return found.map(rows => rows.map(([source, key, id, digest]) => ({ source, key, id, digest })));
+    return decodeKeys(await this.#each('byOriginKey', keys));
+  }
+
+  async arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<port.Arrivals> {
+    const [alike, waiting, found] = await this.#ask<ArrivalsFound>('arrivals', own.map(pairOf), named.map(pairOf));
+    return { alike: decodeKeys(alike), waiting: decodeAllAwaited(own, waiting), named: decodeOrigins(found) };
   }
 
   async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {
@@ -203,11 +206,7 @@ export class SqliteStore implements port.GraphStore {
   }
 
   async awaited(origins: readonly Origin[]): Promise<readonly (readonly port.AwaitedLink[])[]> {
-    const found = await this.#each<[string, string][]>('awaited', origins.map(pairOf));
-    return found.map((links, i) => {
-      const { source, key } = origins[i]!;
-      return links.map(([claim, role]) => decodeAwaited({ source, key }, claim, role));
-    });
+    return decodeAllAwaited(origins, await this.#each('awaited', origins.map(pairOf)));
   }
 
   async checkpoint(intake: string): Promise<port.Checkpoint | undefined> {
@@ -240,6 +239,10 @@ export class SqliteStore implements port.GraphStore {
     } finally {
       await held.close();
     }
+  }
+
+  pack(part: port.NewRows): port.PackedPart {
+    return packedPart(part);
   }
 
   async write(batch: port.WriteBatch): Promise<port.WriteReceipt> {
@@ -312,32 +315,6 @@ function aroundCall({ rounds, most = Infinity }: port.Around): AroundCall {
   return { rounds: rounds.map(codesOf), most };
 }
 
-function writtenBatch(batch: port.WriteBatch): WrittenBatch {
-  const { moment, who, why, batch: run } = batch.changeSet;
-  return {
-    changeSet: [moment, who, why, run ?? null],
-    keepsMoment: batch.keepsMoment === true,
-    put: batch.put.map(encodeRow),
-    remove: (batch.remove ?? []).map(({ id }) => id),
-    seen: seenVersions(batch),
-    dated: batch.put.flatMap(encodeDating),
-    windows: (batch.windows ?? []).map(window => [window.edition, ...encodeEditionWindow(window)]),
-    origins: (batch.origins ?? []).map(o => [o.key, o.source, o.id, o.digest]),
-    await: (batch.await ?? []).map(link => [
-      link.origin.key,
-      link.origin.source,
-      JSON.stringify(link.claim),
-      link.role,
-    ]),
-    arrived: (batch.arrived ?? []).map(pairOf),
-    recount: batch.recount === true,
-    checkpoint:
-      batch.checkpoint === undefined
-        ? null
-        : [batch.checkpoint.intake, batch.checkpoint.records, JSON.stringify(batch.checkpoint.report)],
-  };
-}
-
 function decodeChangeSet([number, moment, who, why, batch]: ChangeSetRow): port.ChangeSet {
   return { number, moment, who, why, ...(batch === null ? {} : { batch }) };
 }
@@ -346,8 +323,22 @@ function decodeAwaited(origin: Origin, claim: string, role: string): port.Awaite
   return { origin, claim: JSON.parse(claim) as AnyRow, role };
 }
 
-function pairOf({ key, source }: Origin): OriginPair {
-  return [key, source];
+function decodeOrigins(found: Readonly<OriginsFound>): readonly (port.OriginFound | undefined)[] {
+  return found.map(pair => (pair === null ? undefined : { id: pair[0], digest: pair[1] }));
+}
+
+function decodeKeys(found: Readonly<KeysFound>): Awaited<ReturnType<port.GraphStore['byOriginKey']>> {
+  return found.map(rows => rows.map(([source, key, id, digest]) => ({ source, key, id, digest })));
+}
+
+function decodeAllAwaited(
+  origins: readonly Origin[],
+  found: Readonly<AwaitedFound>,
+): readonly (readonly port.AwaitedLink[])[] {
+  return found.map((links, i) => {
+    const { source, key } = origins[i]!;
+    return links.map(([claim, role]) => decodeAwaited({ source, key }, claim, role));
+  });
 }
 
 function codesOf(via: readonly port.Via[]): readonly number[] {

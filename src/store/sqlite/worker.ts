@@ -5,7 +5,8 @@ import { Deadline } from './deadline.ts';
 import { checkSchema, openToWrite } from './migrate.ts';
 import { Reader } from './reader.ts';
 import { sqliteError } from './sqlite-error.ts';
-import { Writer, type WrittenBatch } from './writer.ts';
+import { Writer } from './writer.ts';
+import type { WrittenBatch } from './written-batch.ts';
 
 /** A holder is a reader that sees the store for ever as it was at its first call. */
 export type WorkerRole = 'writer' | 'reader' | 'holder';

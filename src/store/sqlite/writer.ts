@@ -7,7 +7,6 @@ import { movedOn, notThere, stillNamed } from '../../domain/model/refused-change
 import { rowFields } from '../../domain/model/row-fields.ts';
 import { foldVersion } from '../../domain/text/fold.ts';
 import { invariant } from '../../errors.ts';
-import type { WrittenWindow } from '../window-codec.ts';
 import type { WrittenDating } from './dated-codec.ts';
 import { KeyCache } from './key-cache.ts';
 import { NameTable } from './name-table.ts';
@@ -16,26 +15,10 @@ import { type Cell, kindNumber, type WrittenRow } from './row-codec.ts';
 import { kindNames, kindWord } from './schema-text.ts';
 import { type KindSql, kindSql, sql } from './statements.ts';
 import { WindowWriter } from './window-writer.ts';
-
-/** A batch as it crosses to the writer: arrays, links as ids. */
-export interface WrittenBatch {
-  readonly changeSet: readonly [moment: string, who: string, why: string, batch: string | null];
-  readonly keepsMoment: boolean;
-  readonly put: readonly WrittenRow[];
-  readonly remove: readonly string[];
-  /** Versions that rows of the batch are made from. */
-  readonly seen: readonly (readonly [id: string, since: number])[];
-  readonly dated: readonly WrittenDating[];
-  readonly windows: readonly (readonly [edition: string, ...WrittenWindow])[];
-  readonly origins: readonly (readonly [key: string, source: string, id: string, digest: string])[];
-  readonly await: readonly (readonly [key: string, source: string, claim: string, role: string])[];
-  readonly arrived: readonly (readonly [key: string, source: string])[];
-  readonly recount: boolean;
-  readonly checkpoint: readonly [intake: string, records: number, report: string] | null;
-}
+import { unpackPart, type WrittenBatch, type WrittenPart } from './written-batch.ts';
 
 /** The log is put back into the file when it passes this size. */
-const logBytes = 64 * 1024 * 1024;
+const logBytes = 32 * 1024 * 1024;
 
 interface KindWriter {
   readonly texts: KindSql;
@@ -62,6 +45,8 @@ export class Writer {
   readonly #windows: WindowWriter;
   readonly #dates: NameTable;
   #lastKey = 0;
+  /** Words of the batch by key. They come last: a statement that may be undone alone puts all words that came before into the file. */
+  #words: (readonly [key: number, words: string])[] = [];
   /** Number of the last change set that was there after this writer wrote. */
   #written = 0;
 
@@ -82,14 +67,16 @@ export class Writer {
       if (this.#lastChangeSet() !== this.#written) this.#keys.clear();
       this.#lastKey = this.prepared.first<[number]>(sql.lastKey)![0];
       for (const seen of batch.seen) this.#checkSeen(...seen);
-      const isEmpty = batch.put.length + batch.remove.length === 0;
+      const isEmpty = batch.packed.length + batch.put.length + batch.remove.length === 0;
       const number = isEmpty ? this.#lastChangeSet() : this.#put(batch);
       this.#writeRest(batch);
+      this.#writeWords();
       this.#database.exec('COMMIT');
       this.#written = number;
       return number;
     } catch (error) {
       this.#keys.clear();
+      this.#words = [];
       this.#windows.clear();
       this.#dates.clear();
       if (this.#database.isTransaction) this.#database.exec('ROLLBACK');
@@ -112,24 +99,34 @@ export class Writer {
     }
   }
 
-  #put({ changeSet: [given, ...about], keepsMoment, put, remove }: WrittenBatch): number {
+  #put({ changeSet: [given, ...about], keepsMoment, packed, remove, ...own }: WrittenBatch): number {
     const last = keepsMoment ? undefined : this.prepared.first<[string]>(sql.lastMoment)?.[0];
     const moment = last !== undefined && last > given ? last : given;
     const number = Number(this.prepared.of(sql.insertChangeSet).run(moment, ...about).lastInsertRowid);
-    const fresh = put.map(row => this.#nodeFor(row));
-    const added = new Map<number, number>();
-    const count = (kind: number, rows: number) => added.set(kind, (added.get(kind) ?? 0) + rows);
-    put.forEach((row, i) => {
-      if (fresh[i]!) count(row[0], 1);
-      else this.#closeVersion(row[0], row[1], number);
-      this.#insertVersion(row, number);
-    });
-    const keys = [...put.map(([, id]) => id), ...remove].map(id => this.#key(id));
-    for (const id of remove) count(kindNumber(kindOfId(id)!), -1);
+    const changed = new Changed();
+    for (const text of packed) {
+      const part = unpackPart(text);
+      this.#putRows(part, number, changed);
+      this.#writeDerived(part);
+    }
+    this.#putRows(own, number, changed);
+    for (const id of remove) {
+      changed.keys.push(this.#key(id));
+      changed.count(kindNumber(kindOfId(id)!), -1);
+    }
     this.#remove(remove, number);
-    for (const [kind, rows] of added) this.prepared.of(sql.addToTally).run(kind, rows);
-    for (const [first, last] of runsOf(keys)) this.prepared.of(sql.insertWritten).run(number, first, last);
+    for (const [kind, rows] of changed.rows) this.prepared.of(sql.addToTally).run(kind, rows);
+    for (const [first, last] of runsOf(changed.keys)) this.prepared.of(sql.insertWritten).run(number, first, last);
     return number;
+  }
+
+  #putRows({ put }: WrittenPart, number: number, changed: Changed): void {
+    const fresh = put.map(row => this.#nodeFor(row));
+    put.forEach((row, i) => {
+      if (fresh[i]!) changed.count(row[0], 1);
+      else this.#closeVersion(row[0], row[1], number);
+      changed.keys.push(this.#insertVersion(row, number));
+    });
   }
 
   /** Makes the node of a new row, so that rows of the batch can name each other in any order; false if it was there. */
@@ -145,7 +142,7 @@ export class Writer {
       this.prepared.of(sql.updateSort).run(sort, key, sort);
       this.prepared.of(sql.deleteWords).run(key);
     }
-    if (sort !== null) this.prepared.of(sql.insertWords).run(key, `${tokens ?? ''} ${kindWord(kind)}`);
+    if (sort !== null) this.#words.push([key, `${tokens ?? ''} ${kindWord(kind)}`]);
     return known === undefined;
   }
 
@@ -184,7 +181,8 @@ export class Writer {
     });
   }
 
-  #insertVersion([kind, id, , , , ...cells]: WrittenRow, number: number): void {
+  /** @returns the key of the row */
+  #insertVersion([kind, id, , , , ...cells]: WrittenRow, number: number): number {
     const { texts, links } = kindWriters[kind]!;
     const key = this.#key(id);
     for (const { at, code } of links) {
@@ -195,6 +193,7 @@ export class Writer {
       this.prepared.of(sql.insertLink).run(targetKey, code, key, number);
     }
     this.prepared.of(texts.insert).run(key, number, ...cells);
+    return key;
   }
 
   #writeDays(dated: WrittenDating): void {
@@ -207,21 +206,31 @@ export class Writer {
     this.prepared.of(sql.putDated).run(this.#key(dating), this.#key(record), kind, spread, first, last, number);
   }
 
-  #writeRest({ dated, windows, origins, await: awaited, arrived, recount, checkpoint }: WrittenBatch): void {
-    for (const each of dated) this.#writeDays(each);
-    for (const [id, ...window] of windows) this.#windows.put(this.#key(id), id, window);
+  #writeRest({ await: awaited, arrived, recount, checkpoint, ...own }: WrittenBatch): void {
+    this.#writeDerived(own);
     this.#windows.tally();
     if (recount) {
       this.#windows.remake();
       this.prepared.of(sql.putFoldVersion).run(foldVersion);
     }
+    for (const [key, source] of arrived) this.prepared.of(sql.deleteAwaited).run(key, source);
+    for (const link of awaited) this.prepared.of(sql.insertAwaited).run(...link);
+    if (checkpoint !== null) this.prepared.of(sql.putCheckpoint).run(...checkpoint);
+  }
+
+  #writeWords(): void {
+    const insert = this.prepared.of(sql.insertWords);
+    for (const words of this.#words) insert.run(...words);
+    this.#words = [];
+  }
+
+  #writeDerived({ dated, windows, origins }: WrittenPart): void {
+    for (const each of dated) this.#writeDays(each);
+    for (const [id, ...window] of windows) this.#windows.put(this.#key(id), id, window);
     for (const [key, source, id, digest] of origins) {
       const node = this.#keys.get(id) ?? this.prepared.first<[number]>(sql.goneKeyOfId, id)?.[0];
       this.prepared.of(sql.putOrigin).run(key, source, node ?? this.#key(id), digest);
     }
-    for (const [key, source] of arrived) this.prepared.of(sql.deleteAwaited).run(key, source);
-    for (const link of awaited) this.prepared.of(sql.insertAwaited).run(...link);
-    if (checkpoint !== null) this.prepared.of(sql.putCheckpoint).run(...checkpoint);
   }
 
   #key(id: string): number {
@@ -232,6 +241,17 @@ export class Writer {
 
   #lastChangeSet(): number {
     return this.prepared.first<[number]>(sql.lastChangeSet)![0];
+  }
+}
+
+/** What a change has changed so far. */
+class Changed {
+  readonly keys: number[] = [];
+  /** How many rows more there are, by kind. */
+  readonly rows = new Map<number, number>();
+
+  count(kind: number, rows: number): void {
+    this.rows.set(kind, (this.rows.get(kind) ?? 0) + rows);
   }
 }
 

@@ -3,9 +3,9 @@ import type { GraphStore } from '../../../src/store/graph-store.ts';
 import { batchOf, plate, walkFrom } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
-/** Every method but close, asked for something and asked for nothing. */
+/** Every method that asks the engine, but close: asked for something and asked for nothing. */
 const calls: Readonly<
-  Record<Exclude<keyof GraphStore, 'close'>, readonly ((store: GraphStore) => Promise<unknown>)[]>
+  Record<Exclude<keyof GraphStore, 'close' | 'pack'>, readonly ((store: GraphStore) => Promise<unknown>)[]>
 > = {
   rows: [store => store.rows(['plate-of-a']), store => store.rows([])],
   inGroups: [s => s.inGroups(['alternatives-of-a']), s => s.inGroups([])],
@@ -20,6 +20,7 @@ const calls: Readonly<
   search: [store => store.search({ filter: {}, limit: 1, cap: 1 })],
   byOrigin: [store => store.byOrigin([{ source: 's', key: 'k' }]), store => store.byOrigin([])],
   byOriginKey: [store => store.byOriginKey(['k']), store => store.byOriginKey([])],
+  arrivals: [s => s.arrivals([{ source: 's', key: 'k' }], []), s => s.arrivals([], [])],
   originsOf: [store => store.originsOf(['plate-of-a']), store => store.originsOf([])],
   windowGroups: [store => store.windowGroups({})],
   editionsInWindows: [store => store.editionsInWindows([], {}, undefined, 1)],

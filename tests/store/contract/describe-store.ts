@@ -8,6 +8,7 @@ import type { Law } from './law.ts';
 import { linkedLaws } from './linked-laws.ts';
 import { listLaws } from './list-laws.ts';
 import { originLaws } from './origin-laws.ts';
+import { packingLaws } from './packing-laws.ts';
 import { removalLaws } from './removal-laws.ts';
 import { rowLaws } from './row-laws.ts';
 import { scanLaws } from './scan-laws.ts';
@@ -37,6 +38,7 @@ export const lawsOfStores: Readonly<Record<string, readonly Law[]>> = {
   waiting: waitingLaws,
   scan: scanLaws,
   writing: writingLaws,
+  packing: packingLaws,
   'taking out': removalLaws,
   'opening and closing': closedLaws,
 };

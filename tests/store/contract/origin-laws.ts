@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { batchOf, plate } from '../../support/store-rows.ts';
+import { batchOf, copying, plate } from '../../support/store-rows.ts';
 import type { Law } from './law.ts';
 
 const dogOrigin = { source: 'DLC', key: '42', id: 'plate-of-dog', digest: 'd1' };
@@ -37,6 +37,35 @@ export const originLaws: readonly Law[] = [
       await store.write(shelf);
       expect(await store.byOriginKey(['42', 'none', '7'])).toEqual([[dogOrigin, catOrigin], [], [otherDogOrigin]]);
       expect(await store.byOriginKey([])).toEqual([]);
+    },
+  },
+  {
+    says: 'arrivals are told what each of the three questions tells of them',
+    check: async store => {
+      await store.write(shelf);
+      const claim = copying('ab', 'plate-of-dog', 'plate-of-cat');
+      await store.write(batchOf([], { await: [{ origin: { source: 'DLC', key: '42' }, claim, role: 'source' }] }));
+      const own = [
+        { source: 'X', key: '42' },
+        { source: 'DLC', key: '42' },
+        { source: 'DLC', key: 'none' },
+      ];
+      const named = [
+        { source: 'DLC', key: '7' },
+        { source: 'X', key: '7' },
+      ];
+      for (const [those, others] of [
+        [own, named] as const,
+        [[], named] as const,
+        [own, []] as const,
+        [[], []] as const,
+      ])
+        expect(await store.arrivals(those, others)).toEqual({
+          alike: await store.byOriginKey(those.map(({ key }) => key)),
+          waiting: await store.awaited(those),
+          named: await store.byOrigin(others),
+        });
+      expect((await store.arrivals(own, named)).waiting.map(links => links.length)).toEqual([0, 1, 0]);
     },
   },
   {

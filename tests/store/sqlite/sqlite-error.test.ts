@@ -25,6 +25,7 @@ test('a full disk is STORE_FULL and may be tried again; the batch is taken back'
   const error = errorOf(() =>
     writer.write({
       changeSet: ['2026-01-01T00:00:00Z', 'a tester', 'too much', null],
+      packed: [],
       put: plates.map(row => [...row, ...Array.from({ length: 12 }, () => null)]),
       remove: [],
       seen: [],

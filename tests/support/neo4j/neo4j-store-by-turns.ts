@@ -1,4 +1,4 @@
-import type { GraphStore, HistoryPart, WriteBatch } from '../../../src/store/graph-store.ts';
+import type { GraphStore, HistoryPart, NewRows, WriteBatch } from '../../../src/store/graph-store.ts';
 import { partsOf } from '../parts-of.ts';
 import { emptyNeo4jStore } from './empty-neo4j-store.ts';
 
@@ -36,6 +36,8 @@ export async function neo4jStoreByTurns(): Promise<GraphStore> {
     // A promise has a method "then"; a store has none.
     get: (_engine, name) => {
       if (name === 'then') return undefined;
+      // Asks nothing of the database.
+      if (name === 'pack') return (part: NewRows) => engine.pack(part);
       if (name === 'history') return () => eachOf(inTurn(() => call(name, [])) as Promise<readonly HistoryPart[]>);
       return (...args: readonly unknown[]) => inTurn(() => call(String(name), args));
     },

@@ -16,6 +16,12 @@ export const reachFaults: readonly Fault[] = [
     spoil: s => ({ byOriginKey: async keys => (await s.byOriginKey(keys)).map(found => [...found].reverse()) }),
   },
   {
+    fault: 'arrivals are not told of links that wait',
+    spoil: s => ({
+      arrivals: async (own, named) => ({ ...(await s.arrivals(own, named)), waiting: own.map(() => []) }),
+    }),
+  },
+  {
     fault: 'origins of a record come in reverse',
     spoil: s => ({ originsOf: async ids => (await s.originsOf(ids)).map(found => [...found].reverse()) }),
   },

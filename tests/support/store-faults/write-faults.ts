@@ -1,3 +1,5 @@
+import { foundBy } from '../../../src/domain/model/found-by.ts';
+import type { NewRows, PackedPart } from '../../../src/store/graph-store.ts';
 import { changed, type Fault } from './fault.ts';
 
 export const writeFaults: readonly Fault[] = [
@@ -25,6 +27,24 @@ export const writeFaults: readonly Fault[] = [
   {
     fault: 'links that wait are found by their key alone',
     spoil: s => ({ awaited: async origins => await s.awaited(origins.map(o => ({ ...o, source: 'DLC' }))) }),
+  },
+  { fault: 'parts that were packed are left out', spoil: s => changed(s, ({ packed: _, ...batch }) => batch) },
+  {
+    fault: 'a packed part takes what is there for new',
+    spoil: s => {
+      const parts = new Map<PackedPart, NewRows>();
+      return {
+        pack: part => {
+          const packed = s.pack(part);
+          parts.set(packed, part);
+          return packed;
+        },
+        write: ({ packed = [], ...batch }) => {
+          const rows = packed.flatMap(each => parts.get(each)?.rows ?? []);
+          return s.write({ ...batch, put: [...rows.map(row => ({ row, ...foundBy(row) })), ...batch.put] });
+        },
+      };
+    },
   },
   { fault: 'what has arrived still waits', spoil: s => changed(s, ({ arrived: _, ...batch }) => batch) },
   {

@@ -1,0 +1,29 @@
+import { foundBy } from '../domain/model/found-by.ts';
+import type { AnyRow } from '../domain/model/row.ts';
+import type { NewRows, PackedPart, PutRow, WriteBatch } from './graph-store.ts';
+
+export function packedPart(part: NewRows): PackedPart {
+  return { ids: part.rows.map(({ id }) => id), text: JSON.stringify(part) };
+}
+
+export function unpackedPart(text: string): NewRows {
+  return JSON.parse(text) as NewRows;
+}
+
+/** The batch with the parts that were packed among its rows, windows and origins. */
+export function unpacked({ packed = [], ...batch }: WriteBatch): WriteBatch {
+  if (packed.length === 0) return batch;
+  const news = packed.map(({ text }) => unpackedPart(text));
+  const parts = [...news, batch];
+  return {
+    ...batch,
+    put: [...news.flatMap(({ rows }) => rows.map(newRow)), ...batch.put],
+    windows: parts.flatMap(({ windows = [] }) => windows),
+    origins: parts.flatMap(({ origins = [] }) => origins),
+  };
+}
+
+/** A row that is not there yet, with what it is found by. */
+export function newRow(row: AnyRow): PutRow {
+  return { row, isNew: true, ...foundBy(row) };
+}

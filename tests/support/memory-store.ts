@@ -5,6 +5,7 @@ import type { AnyClaim, AnyRecord, AnyRow, Origin, Stamped } from '../../src/dom
 import { compareText } from '../../src/domain/text/compare.ts';
 import { foldVersion } from '../../src/domain/text/fold.ts';
 import { invariant, PlatestemmaError } from '../../src/errors.ts';
+import { arrivalsByThree } from '../../src/store/arrivals.ts';
 import type * as port from '../../src/store/graph-store.ts';
 import { historyParts } from '../../src/store/history-parts.ts';
 import { packedPart, unpacked } from '../../src/store/packed-part.ts';
@@ -107,13 +108,8 @@ class MemoryStore implements port.GraphStore {
     );
   }
 
-  async arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<port.Arrivals> {
-    const [alike, waiting, found] = await Promise.all([
-      this.byOriginKey(own.map(({ key }) => key)),
-      this.awaited(own),
-      this.byOrigin(named),
-    ]);
-    return { alike, waiting, named: found };
+  arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<port.Arrivals> {
+    return arrivalsByThree(this, own, named);
   }
 
   async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {

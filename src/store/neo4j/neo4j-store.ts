@@ -4,6 +4,7 @@ import { linkKind } from '../../domain/model/links.ts';
 import type { AnyClaim, AnyRow, Origin, Stamped } from '../../domain/model/row.ts';
 import { openDay } from '../../domain/reach/open-day.ts';
 import { compareText } from '../../domain/text/compare.ts';
+import { arrivalsByThree } from '../arrivals.ts';
 import type * as port from '../graph-store.ts';
 import type { HistorySource } from '../history-parts.ts';
 import { packedPart, unpacked } from '../packed-part.ts';
@@ -107,13 +108,8 @@ export class Neo4jStore implements port.GraphStore {
     return found.map(rows => rows.map(([source, key, id, digest]) => ({ source, key, id, digest })));
   }
 
-  async arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<port.Arrivals> {
-    const [alike, waiting, found] = await Promise.all([
-      this.byOriginKey(own.map(({ key }) => key)),
-      this.awaited(own),
-      this.byOrigin(named),
-    ]);
-    return { alike, waiting, named: found };
+  arrivals(own: readonly Origin[], named: readonly Origin[]): Promise<port.Arrivals> {
+    return arrivalsByThree(this, own, named);
   }
 
   async originsOf(ids: readonly string[]): Promise<readonly (readonly Origin[])[]> {

@@ -380,6 +380,21 @@ describe('an intake', () => {
     expect({ ...dry, seconds: 0, changeSet: 0 }).toEqual({ ...real, seconds: 0, changeSet: 0 });
   });
 
+  test('keeps with a checkpoint the problems of its own records alone, however late it is written', async () => {
+    const reports: IntakeReport[] = [];
+    const late = beside(memoryStore(), async ({ checkpoint }) => {
+      await setTimeout(20);
+      reports.push(structuredClone(checkpoint!.report) as IntakeReport);
+    });
+    const problem = { code: 'INPUT_INVALID', message: 'expected field 001', place: {} } as const;
+    await take(late, Array<Intention>(2 * batchSize + 5).fill({ outcome: 'refused', problem }));
+    expect(reports.map(({ records, problems }) => [records, problems.length])).toEqual([
+      [batchSize, batchSize],
+      [2 * batchSize, 2 * batchSize],
+      [2 * batchSize + 5, 2 * batchSize + 5],
+    ]);
+  });
+
   test('has windows right where somebody changes a work while the first batch is worked out', async () => {
     const store = sqliteStore();
     await take(store, [record('before', 'Views', '1764')]);

@@ -1,6 +1,7 @@
 /**
  * V8 lets a heap grow for as long as the machine has memory, and the system's allocator keeps an arena a thread: an
- * intake of millions of records would take twice the memory that it needs.
+ * intake of millions of records would take twice the memory that it needs. Its threads keep the machine busy by
+ * themselves: more than one that tidies or compiles only stands in their way.
  */
 const flags = ['--max-semi-space-size=16', '--v8-pool-size=1'];
 const environment = { MALLOC_ARENA_MAX: '4' };

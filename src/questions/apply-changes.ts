@@ -17,7 +17,7 @@ export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
 
 /** A change that is being written while the next is worked out: the store may have its rows, or not yet. */
 export interface Underway {
-  /** Forms of works. */
+  /** Forms of works that the store may not have yet. */
   readonly works: Pick<ReadonlyMap<string, FormOfWork>, 'get'>;
   readonly written: Promise<unknown>;
 }
@@ -25,10 +25,14 @@ export interface Underway {
 export const nothingUnderway: Underway = { works: new Map(), written: Promise.resolve() };
 
 export function underwayOf(rows: readonly AnyRow[], written: Promise<unknown>): Underway {
-  return {
-    works: new Map(rows.flatMap(row => (row.kind === 'Work' ? [[row.id, row]] : []))),
-    written,
-  };
+  return { works: new Map(formsOfWorks(rows)), written };
+}
+
+/** Forms of the works among rows, by id: no more of them is kept. */
+export function formsOfWorks(rows: readonly AnyRow[]): readonly (readonly [id: string, form: FormOfWork])[] {
+  return rows.flatMap(row =>
+    row.kind === 'Work' ? [[row.id, row.form === undefined ? {} : { form: row.form }] as const] : [],
+  );
 }
 
 /**

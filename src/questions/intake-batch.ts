@@ -1,6 +1,7 @@
 import { alikeAtFirst } from '../domain/model/id.ts';
-import type { AnyRow, Origin, RecordOf } from '../domain/model/row.ts';
+import type { AnyRow, Origin } from '../domain/model/row.ts';
 import type { AwaitedLink, OriginFound, PackedPart } from '../store/graph-store.ts';
+import { formsOfWorks } from './apply-changes.ts';
 import type { FormOfWork } from './edition-window.ts';
 import type { World } from './ports.ts';
 
@@ -84,9 +85,7 @@ export class IntakeBatch {
 
   /** Makes the works of a plan known. */
   know({ rows }: IntakePlan): void {
-    for (const { kind, id, form } of rows as readonly RecordOf<'Work'>[]) {
-      if (kind === 'Work') this.works.set(id, form === undefined ? {} : { form });
-    }
+    for (const [id, form] of formsOfWorks(rows)) this.works.set(id, form);
   }
 
   /** The store has what the batch has: no more is kept than what must be known until it is written. */

@@ -11,6 +11,12 @@ import type { World } from './ports.ts';
 import { resolveNames } from './resolve-names.ts';
 import { identity, reviseBundle } from './revise-bundle.ts';
 
+/** What is known of some bundles before they are worked out. */
+export interface Looked extends Pick<Arrivals, 'alike' | 'waiting'> {
+  /** What the record of each came to before. */
+  readonly before: readonly (OriginFound | undefined)[];
+}
+
 /** Works out what bundles come to in a store, and counts it in the report. */
 export class IntakePlanner {
   readonly #store: GraphStore;
@@ -31,7 +37,7 @@ export class IntakePlanner {
    * Asks the store for all that `plan` has to know of some bundles.
    * @param batches what is being written, and last the batch that the plan is for: the store may not have it yet
    */
-  async look(bundles: readonly Bundle[], batches: readonly IntakeBatch[]): Promise<Arrivals> {
+  async look(bundles: readonly Bundle[], batches: readonly IntakeBatch[]): Promise<Looked> {
     const own: Origin[] = [];
     const named: Origin[] = [];
     for (const { origin, rows, links } of bundles) {
@@ -44,16 +50,17 @@ export class IntakePlanner {
     arrivals.named.forEach((found, i) => {
       if (found !== undefined) this.#origins.set(missing[i]!, found);
     });
-    return arrivals;
+    const { alike, waiting } = arrivals;
+    return { alike, waiting, before: own.map((origin, i) => this.#cameBefore(origin, alike[i]!, batches)) };
   }
 
   /**
    * Whether what some bundles come to is new, and what is derived from it rests on nothing but themselves: no record that
    * came before in another form, no window of an edition that is not among them.
    */
-  standAlone(bundles: readonly Bundle[], { alike, waiting }: Arrivals, batches: readonly IntakeBatch[]): boolean {
+  standAlone(bundles: readonly Bundle[], { before, waiting }: Looked, batches: readonly IntakeBatch[]): boolean {
     return bundles.every((bundle, i) => {
-      const found = this.#cameBefore(bundle, alike[i]!, batches);
+      const found = before[i];
       if (found !== undefined) return found.digest === bundle.digest;
       return this.#namesNoOther(bundle, batches) && !waitingFor(bundle, waiting[i]!, batches).some(isOfWindow);
     });
@@ -76,14 +83,14 @@ export class IntakePlanner {
 
   async plan(
     bundles: readonly Bundle[],
-    { alike, waiting }: Arrivals,
+    { alike, waiting, before }: Looked,
     batches: readonly IntakeBatch[],
   ): Promise<IntakePlan> {
     const plan = emptyPlan();
     const links = (i: number) => waitingFor(bundles[i]!, waiting[i]!, batches);
     for (const [i, bundle] of bundles.entries()) {
       for (const remark of bundle.remarks) addRemark(this.#report, remark);
-      const found = this.#cameBefore(bundle, alike[i]!, batches);
+      const found = before[i];
       if (found?.digest === bundle.digest || (found === undefined && isElsewhere(bundle, alike[i]!, batches))) {
         this.#report.known++;
       } else if (found !== undefined) {
@@ -100,14 +107,13 @@ export class IntakePlanner {
     return plan;
   }
 
-  /** What the record of a bundle came to before. */
   #cameBefore(
-    { origin }: Bundle,
+    origin: Origin,
     alike: readonly (Origin & OriginFound)[],
     batches: readonly IntakeBatch[],
   ): OriginFound | undefined {
-    const inStore = (this.#isDry ? this.#origins.get(origin) : undefined) ?? ofSource(alike, origin);
-    return inBatches(batches, origin) ?? inStore;
+    const inDryRun = this.#isDry ? this.#origins.get(origin) : undefined;
+    return inBatches(batches, origin) ?? inDryRun ?? ofSource(alike, origin);
   }
 
   /** What an origin that is not of the bundle itself has come to. */
@@ -285,6 +291,6 @@ function isElsewhere(
   alike: readonly OriginFound[],
   batches: readonly IntakeBatch[],
 ): boolean {
-  const isSame = (found: OriginFound): boolean => found.digest === digest;
-  return alike.some(isSame) || batches.some(batch => batch.alike(origin.key).some(isSame));
+  const isEqual = (found: OriginFound): boolean => found.digest === digest;
+  return alike.some(isEqual) || batches.some(batch => batch.alike(origin.key).some(isEqual));
 }

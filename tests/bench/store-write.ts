@@ -2,12 +2,11 @@ import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { datedDays } from '../../src/domain/dates/dated-days.ts';
 import { makeId } from '../../src/domain/model/id.ts';
-import { isRecordKind, type KindName } from '../../src/domain/model/kinds.ts';
-import type { AnyRecord, AnyRow, Origin } from '../../src/domain/model/row.ts';
-import { findable } from '../../src/domain/text/findable.ts';
-import type { EditionWindow, OriginFound, PutRow, WriteBatch } from '../../src/store/graph-store.ts';
+import type { KindName } from '../../src/domain/model/kinds.ts';
+import type { AnyRow, Origin } from '../../src/domain/model/row.ts';
+import type { EditionWindow, OriginFound, WriteBatch } from '../../src/store/graph-store.ts';
+import { newRow } from '../../src/store/packed-part.ts';
 import { openSqliteStore } from '../../src/store/sqlite/open.ts';
 
 /**
@@ -112,11 +111,7 @@ function batch(from: number): WriteBatch {
   const made: Made = { rows: [], origins: [], windows: [] };
   if (from === 0) made.rows.push({ id: 'reference-of-bench', kind: 'Reference', labels: [{ text: 'Bench' }] });
   for (let i = from; i < from + perBatch; i++) record(i, made);
-  const put = made.rows.map((row): PutRow => {
-    if (isRecordKind(row.kind)) return { row, isNew: true, ...findable(row as AnyRecord) };
-    const days = row.kind === 'Dating' ? datedDays(row) : undefined;
-    return { row, isNew: true, ...(days === undefined ? {} : { days }) };
-  });
+  const put = made.rows.map(newRow);
   const changeSet = { moment: new Date().toISOString(), who: 'bench', why: 'bench' };
   return {
     changeSet,

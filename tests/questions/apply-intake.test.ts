@@ -109,16 +109,20 @@ function take(store: GraphStore, intentions: readonly Intention[], begun?: Intak
   });
 }
 
+/** A store that is another way of writing to one. */
+function writingBy(store: GraphStore, write: GraphStore['write']): GraphStore {
+  return new Proxy(store, {
+    get: (target, name) => (name === 'write' ? write : Reflect.get(target, name).bind(target)),
+  });
+}
+
 /** A store whose writes take a while, before or after what they write can be read. */
 function slowStore(store: GraphStore, when: 'before' | 'after'): GraphStore {
-  const write: GraphStore['write'] = async batch => {
+  return writingBy(store, async batch => {
     if (when === 'before') await setTimeout(5);
     const receipt = await store.write(batch);
     if (when === 'after') await setTimeout(5);
     return receipt;
-  };
-  return new Proxy(store, {
-    get: (target, name) => (name === 'write' ? write : Reflect.get(target, name).bind(target)),
   });
 }
 
@@ -150,13 +154,10 @@ async function datingsOf(store: GraphStore, key: string): Promise<readonly Claim
 
 /** A store in which somebody else does something before each write, when everything for it has been worked out. */
 function beside(store: GraphStore, happens: (batch: WriteBatch) => Promise<void>): GraphStore {
-  const write: GraphStore['write'] = async batch => {
+  return writingBy(store, async batch => {
     await batch.after;
     await happens(batch);
     return store.write(batch);
-  };
-  return new Proxy(store, {
-    get: (target, name) => (name === 'write' ? write : Reflect.get(target, name).bind(target)),
   });
 }
 

@@ -25,9 +25,11 @@ export async function* marcxmlIntentions(
   const { file } = options;
   let toSkip = options.skip ?? 0;
   try {
-    for await (const read of readMarcxml(input)) {
-      if (toSkip > 0) toSkip--;
-      else yield 'broken' in read ? brokenInput(read, file) : marcToBundle(read, options);
+    for await (const some of readMarcxml(input)) {
+      for (const read of some) {
+        if (toSkip > 0) toSkip--;
+        else yield 'broken' in read ? brokenInput(read, file) : marcToBundle(read, options);
+      }
     }
   } catch (error) {
     // What is refused as a whole is refused by the name of the file.

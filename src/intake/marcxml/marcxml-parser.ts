@@ -1,6 +1,7 @@
 import type { SaxesTagPlain } from 'saxes';
 import { BareAmpersands, bareAmpersand } from './bare-ampersands.ts';
 import type { MarcRecord } from './marc-record.ts';
+import { afterSpace, PlainRecords } from './plain-record.ts';
 import { RecordBuilder } from './record-builder.ts';
 import { XmlParser } from './xml-parser.ts';
 
@@ -20,10 +21,15 @@ const mostErrors = 1000;
 const oneRootOnly = 'documents may contain only one root';
 const endSupplied = 'unexpected close tag';
 
+/** Most characters that wait for the end of a record; what is longer is left to the XML parser. */
+const longestHeld = 65_536;
+const recordEnd = /<\/(?:[A-Za-z_][\w.-]*:)?record>/g;
+
 /** Turns the text of a MARCXML file, given in pieces, into records and faults. */
 export class MarcxmlParser {
   readonly #parser = new XmlParser(message => this.#fault(message));
   readonly #ampersands = new BareAmpersands();
+  readonly #plain = new PlainRecords();
   #ready: (MarcRecord | BrokenInput)[] = [];
   #record: RecordBuilder | undefined;
   /** A record whose end tag was just seen or supplied: the parser says afterwards which. */
@@ -34,6 +40,11 @@ export class MarcxmlParser {
   #stretch = 0;
   #errors = 0;
   #started = false;
+  /** What follows a record, and does not end one yet. */
+  #held = '';
+  /** Where the XML parser stood when a record ended last. */
+  #endLine = 0;
+  #endColumn = 0;
   #ending = false;
   readonly #told = new Set<string>();
   givenUp = false;
@@ -48,12 +59,13 @@ export class MarcxmlParser {
   write(text: string): void {
     if (!this.#started && !this.#beginsAsXml(text)) return;
     this.#stretch += text.length;
-    this.#parser.write(this.#ampersands.write(text));
+    this.#read(this.#ampersands.write(text));
     if (this.#stretch > longestStretch) this.#giveUp(`more than ${longestStretch} characters without a tag`);
   }
 
   end(): void {
-    this.#parser.write(this.#ampersands.end());
+    this.#parser.write(this.#held + this.#ampersands.end());
+    this.#held = '';
     this.#ending = true;
     if (this.#record !== undefined && !this.#record.isWrapper) {
       this.#record.malformed(`the input ends at line ${this.#parser.line} within it`);
@@ -79,6 +91,60 @@ export class MarcxmlParser {
     if (start.startsWith('<')) return true;
     this.#giveUp(`expected XML, which begins with "<", came "${start}"`);
     return false;
+  }
+
+  /** Gives the XML parser all but the records that are written plainly and follow another record. */
+  #read(more: string): void {
+    const text = this.#held + more;
+    if (this.#held !== '' && text.length < longestHeld && !more.includes('>')) {
+      this.#held = text;
+      return;
+    }
+    this.#held = '';
+    for (let at = 0; at < text.length && !this.givenUp; ) {
+      if (this.#isBetweenRecords) at = this.#readPlain(text, at);
+      recordEnd.lastIndex = at;
+      const end = recordEnd.test(text) ? recordEnd.lastIndex : text.length;
+      if (end === text.length && this.#isBetweenRecords && end - at < longestHeld) {
+        this.#held = text.slice(at);
+        return;
+      }
+      this.#parser.write(text.slice(at, end));
+      // The parser keeps it until it sees whether a line feed follows.
+      if (text[end - 1] === '\r') this.#endLine = 0;
+      at = end;
+    }
+  }
+
+  get #isBetweenRecords(): boolean {
+    return this.#depth > 0 && this.#endLine === this.#parser.line && this.#endColumn === this.#parser.column;
+  }
+
+  /** @returns the place after the records that follow and are written plainly, and the space after them */
+  #readPlain(text: string, from: number): number {
+    for (let at = from; ; ) {
+      const begin = afterSpace(text, at);
+      this.#pass(text, at, begin);
+      const read = this.#plain.read(text, begin, this.#parser.line);
+      if (read === undefined) return begin;
+      this.#release();
+      this.#errors = 0;
+      this.#stretch = 0;
+      this.#record = read.builder;
+      this.#finish();
+      this.#pass(text, begin, read.end);
+      at = read.end;
+    }
+  }
+
+  #pass(text: string, from: number, to: number): void {
+    this.#parser.pass(text, from, to);
+    this.#recordEnded();
+  }
+
+  #recordEnded(): void {
+    this.#endLine = this.#parser.line;
+    this.#endColumn = this.#parser.column;
   }
 
   #open(tag: SaxesTagPlain): void {
@@ -124,6 +190,7 @@ export class MarcxmlParser {
         this.#record?.closeField();
         return;
       case 'record':
+        this.#recordEnded();
         this.#finish();
         return;
       default:

@@ -10,14 +10,13 @@ import { type BrokenInput, MarcxmlParser } from './marcxml-parser.ts';
  */
 export async function* readMarcxml(
   input: AsyncIterable<Uint8Array | string>,
-): AsyncGenerator<MarcRecord | BrokenInput> {
+): AsyncGenerator<readonly (MarcRecord | BrokenInput)[]> {
   const parser = new MarcxmlParser();
   for await (const text of decodeText(input)) {
     parser.write(text);
-    // Not `yield*`: it waits for each record once more.
-    for (const read of parser.take()) yield read;
+    yield parser.take();
     if (parser.givenUp) return;
   }
   parser.end();
-  yield* parser.take();
+  yield parser.take();
 }

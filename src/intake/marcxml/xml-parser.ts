@@ -22,4 +22,14 @@ export class XmlParser extends SaxesParser<Options> {
     this.#onFault(message.replace(/\.$/, ''));
     return this;
   }
+
+  /** Goes past text that need not be parsed, without characters beyond U+FFFF. */
+  pass(text: string, from: number, to: number): void {
+    let begun = from - this.column;
+    for (let at = text.indexOf('\n', from); at >= 0 && at < to; at = text.indexOf('\n', at + 1)) {
+      this.line++;
+      begun = at + 1;
+    }
+    this.column = to - begun;
+  }
 }

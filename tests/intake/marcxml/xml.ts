@@ -27,9 +27,11 @@ export interface ReadAll {
 export async function readAll(input: string | Uint8Array, size?: number): Promise<ReadAll> {
   const records: MarcRecord[] = [];
   const broken: BrokenInput[] = [];
-  for await (const read of readMarcxml(inPieces(input, size))) {
-    if ('broken' in read) broken.push(read);
-    else records.push(read);
+  for await (const some of readMarcxml(inPieces(input, size))) {
+    for (const read of some) {
+      if ('broken' in read) broken.push(read);
+      else records.push(read);
+    }
   }
   return { records, broken };
 }

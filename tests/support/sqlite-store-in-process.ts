@@ -24,7 +24,7 @@ export function sqliteStoreInProcess(file: string, gathered?: number): InProcess
   openAndMigrate(file, true).close();
   const database = openToWrite(file);
   database.exec('PRAGMA synchronous = OFF');
-  const writer = new Writer(database, file);
+  const writer = new Writer(database);
   const readers = new DatabaseSync(file, { readOnly: true });
   const reader = new Reader(readers, file, new Deadline(new Int32Array(2)), gathered);
   const reading = callsOf(readers, callOf(reader));

@@ -49,9 +49,10 @@ export function openAndMigrate(file: string, create: boolean): DatabaseSync {
 export function openToWrite(file: string): DatabaseSync {
   const database = new DatabaseSync(file, { timeout: 5000 });
   checkSchema(database, file);
-  // Each commit reaches the disk: an acknowledged change survives a loss of power. The log is put back by the writer.
+  // Each commit reaches the disk: an acknowledged change survives a loss of power. The log is put back by the
+  // writer, and is begun anew in its place; what one long change has made of it is cut off then.
   database.exec(
-    'PRAGMA synchronous = FULL; PRAGMA wal_autocheckpoint = 0; PRAGMA cache_size = -40960; PRAGMA temp_store = MEMORY',
+    'PRAGMA synchronous = FULL; PRAGMA wal_autocheckpoint = 0; PRAGMA journal_size_limit = 67108864; PRAGMA cache_size = -40960; PRAGMA temp_store = MEMORY',
   );
   return database;
 }

@@ -89,6 +89,9 @@ export const sql = {
   deleteTalliesBefore: 'DELETE FROM window_tally WHERE number < ?',
   putFoldVersion: "INSERT OR REPLACE INTO derived (name, version) VALUES ('fold', ?)",
   foldVersion: "SELECT version FROM derived WHERE name = 'fold'",
+  pageBytes: 'PRAGMA page_size',
+  // A version of SQLite that does not know NOOP puts back what it can: the log is short then.
+  lengthOfLog: 'PRAGMA wal_checkpoint(NOOP)',
   bytes: 'SELECT page_count * page_size FROM pragma_page_count(), pragma_page_size()',
 } as const;
 

@@ -81,10 +81,10 @@ function open(): Connection {
 
 function openWriter(): Connection {
   const database = openToWrite(file);
-  const writer = new Writer(database, file);
+  const writer = new Writer(database);
   return {
     answer: ({ args }) => writer.write(args[0] as WrittenBatch),
-    tidy: () => writer.truncateLog(),
+    tidy: () => writer.putBackLog(),
     close: () => database.close(),
   };
 }

@@ -1,4 +1,3 @@
-import { statSync } from 'node:fs';
 import type { DatabaseSync } from 'node:sqlite';
 import { kindOfId } from '../../domain/model/id.ts';
 import { isRecordKind } from '../../domain/model/kinds.ts';
@@ -40,7 +39,7 @@ const kindWriters: readonly KindWriter[] = kindNames.map(kind => {
 export class Writer {
   readonly prepared: Prepared;
   readonly #database: DatabaseSync;
-  readonly #file: string;
+  readonly #pageBytes: number;
   readonly #keys: KeyCache;
   readonly #windows: WindowWriter;
   readonly #dates: NameTable;
@@ -50,10 +49,10 @@ export class Writer {
   /** Number of the last change set that was there after this writer wrote. */
   #written = 0;
 
-  constructor(database: DatabaseSync, file: string) {
+  constructor(database: DatabaseSync) {
     this.#database = database;
-    this.#file = file;
     this.prepared = new Prepared(database);
+    [this.#pageBytes] = this.prepared.first<[number]>(sql.pageBytes)!;
     this.#keys = new KeyCache(this.prepared, sql.keyOfIdThere);
     this.#windows = new WindowWriter(this.prepared);
     this.#dates = new NameTable(this.prepared, sql.dateOfText, sql.insertDate);
@@ -85,15 +84,15 @@ export class Writer {
   }
 
   /**
-   * Puts a long log back into the file, for as much as readers let go of it within a tenth of a second: one that reads
-   * for long holds it open, and the next write tries again.
+   * Puts a long log back into the file, so that the next write begins it anew, for as much as readers let go of it within
+   * a tenth of a second: one that reads for long holds it open, and the next write tries again.
    */
-  truncateLog(): void {
-    const log = statSync(`${this.#file}-wal`, { throwIfNoEntry: false });
-    if (log === undefined || log.size <= logBytes) return;
+  putBackLog(): void {
+    const [, pages, putBack] = this.prepared.first<[busy: number, pages: number, putBack: number]>(sql.lengthOfLog)!;
+    if ((pages - putBack) * this.#pageBytes <= logBytes) return;
     this.#database.exec('PRAGMA busy_timeout = 100');
     try {
-      this.#database.exec('PRAGMA wal_checkpoint(TRUNCATE)');
+      this.#database.exec('PRAGMA wal_checkpoint(RESTART)');
     } finally {
       this.#database.exec('PRAGMA busy_timeout = 5000');
     }

@@ -20,7 +20,7 @@ test('a full disk is STORE_FULL and may be tried again; the batch is taken back'
   const database = new DatabaseSync(file);
   // SQLite says the same where a file may not grow as where a disk is full.
   database.exec('PRAGMA max_page_count = 150');
-  const writer = new Writer(database, file);
+  const writer = new Writer(database);
   const plates = Array.from({ length: 500 }, (_, i) => [6, `plate-no-${i}`, true, 'x'.repeat(500), 'x'] as const);
   const error = errorOf(() =>
     writer.write({

@@ -17,13 +17,16 @@ import { watchedClock } from './store/watched-clock.ts';
 /** The world as it is: the system's clock, and its source of randomness, read in stretches since a call costs as much as a hundred ids. */
 export function systemWorld(): World {
   let pool = new Uint8Array();
+  let used = 0;
   return {
     now: () => new Date().toISOString(),
     random: bytes => {
-      if (pool.length < bytes) pool = randomBytes(12 * 1024);
-      const taken = pool.subarray(0, bytes);
-      pool = pool.subarray(bytes);
-      return taken;
+      if (pool.length - used < bytes) {
+        pool = randomBytes(Math.max(bytes, 12 * 1024));
+        used = 0;
+      }
+      used += bytes;
+      return pool.subarray(used - bytes, used);
     },
   };
 }

@@ -64,14 +64,38 @@ export async function windowsAgain(
   }
 }
 
-/** New rows that are derived from nothing but themselves, with what is derived. */
+/** Forms of works that are known; those that the store is asked for are made known. */
+export interface KnownForms {
+  get(id: string): FormOfWork | undefined;
+  set(id: string, form: FormOfWork): void;
+}
+
+/**
+ * New rows, with what is derived of their editions: it rests on nothing but themselves and the works.
+ * @param works those that the store may not have yet among them
+ */
 export async function prepareNewRows(
-  store: GraphStore,
-  { rows, added, origins }: Pick<ProposedChanges, 'rows' | 'added' | 'origins'>,
-  works: Underway['works'],
+  store: Pick<GraphStore, 'rows'>,
+  { rows, origins }: Pick<NewRows, 'rows' | 'origins'>,
+  works: KnownForms,
 ): Promise<NewRows> {
-  const underway = { works, written: Promise.resolve() };
-  const windows = await touchedWindows(store, { rows, added, removed: new Set() }, underway);
+  const claims = new Map<string, AnyClaim[]>();
+  for (const row of rows) if (row.kind === 'Edition') claims.set(row.id, []);
+  for (const row of rows) {
+    for (const link of windowLinks)
+      if (link.kind === row.kind) claims.get(linkedId(row, link.name))?.push(row as AnyClaim);
+  }
+  const editions = rows.filter(row => row.kind === 'Edition');
+  const forms = new Map(editions.map(({ work }) => [work, works.get(work)]));
+  const unknown = [...forms.keys()].filter(work => forms.get(work) === undefined);
+  const found = (await store.rows(unknown)).filter(row => row !== undefined);
+  for (const [work, form] of formsOfWorks(found)) {
+    forms.set(work, form);
+    works.set(work, form);
+  }
+  const windows = editions.map(edition =>
+    editionWindow(edition, forms.get(edition.work), claims.get(edition.id)!, defaultBasis),
+  );
   return { rows, windows, ...(origins === undefined ? {} : { origins }) };
 }
 

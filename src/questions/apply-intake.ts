@@ -1,7 +1,8 @@
 import { invariant } from '../errors.ts';
 import type { Intention } from '../intake/intention.ts';
 import type { GraphStore, WriteBatch } from '../store/graph-store.ts';
-import { prepareChanges, prepareNewRows, type Underway, windowsAgain } from './apply-changes.ts';
+import { type KnownForms, prepareChanges, prepareNewRows, windowsAgain } from './apply-changes.ts';
+import type { FormOfWork } from './edition-window.ts';
 import { IntakeBatch, type IntakePlan } from './intake-batch.ts';
 import { IntakePlanner } from './intake-planner.ts';
 import { addProblem, emptyReport, type IntakeReport } from './intake-report.ts';
@@ -13,8 +14,11 @@ export const batchSize = 800;
 /** Records that are worked out together. More would outlive what V8 tidies at little cost, fewer would ask the store more often. */
 const together = 40;
 
-/** Batches that may be on their way to the disk while the next is worked out. */
-const mostUnderway = 2;
+/** Batches that may be on their way to the disk while the next is worked out: one may take the disk ten times as long as others. */
+const mostUnderway = 4;
+
+/** Forms of works that are remembered: a catalogue has the editions of a work in many places. */
+const mostForms = 20_000;
 
 export interface IntakeOptions {
   /** Name of the source as read: the same bytes read the same way have the same name, so that a run can be taken up again. */
@@ -87,6 +91,8 @@ class IntakeRun {
   /** Number of the last change set when the last batch had been written. */
   #written: number | undefined;
   #batch: IntakeBatch;
+  /** Forms of works as the store has them, until somebody changes works. */
+  readonly #stored = new Map<string, FormOfWork>();
   /** What is being written, oldest first: it is not in the store yet, or just so. */
   readonly #underway: { readonly batch: IntakeBatch; readonly written: Promise<void> }[] = [];
 
@@ -154,6 +160,7 @@ class IntakeRun {
   async #pack(plan: IntakePlan): Promise<void> {
     if (plan.rows.length === 0) return;
     invariant(plan.seen.size === 0, 'what stands alone is new');
+    if (this.#stored.size > mostForms) this.#stored.clear();
     const part = await prepareNewRows(this.#store, plan, this.#works());
     this.#batch.packed.push(this.#store.pack(part));
     for (const { edition } of part.windows ?? []) this.#batch.editions.push(edition);
@@ -174,10 +181,15 @@ class IntakeRun {
   }
 
   /** What is derived may rest on works that are not in the store yet. */
-  #works(): Underway['works'] {
-    const { works } = this.#batch;
-    const before = this.#underway.map(({ batch }) => batch.works);
-    return { get: id => works.get(id) ?? before.findLast(each => each.has(id))?.get(id) };
+  #works(): KnownForms {
+    const works = [...this.#underway.map(({ batch }) => batch.works), this.#batch.works];
+    const stored = this.#stored;
+    return {
+      get: id => works.findLast(each => each.has(id))?.get(id) ?? stored.get(id),
+      set: (id, form) => {
+        stored.set(id, form);
+      },
+    };
   }
 
   #before(): Promise<void> {
@@ -195,6 +207,9 @@ class IntakeRun {
       const checkpoint = { intake: this.#options.intake, records: report.records, report };
       const { changeSet } = await this.#store.write({ ...changes, checkpoint, after });
       this.#report.changeSet = changeSet;
+      // The store has them now, and others may change them.
+      for (const [id, form] of batch.works) this.#stored.set(id, form);
+      batch.works.clear();
       await this.#lookAgain(batch, changes, changeSet);
     }
     this.#options.onProgress?.(report);
@@ -205,8 +220,10 @@ class IntakeRun {
     const { packed = [], put } = changes;
     const isAlone = changeSet === this.#written! + (packed.length + put.length > 0 ? 1 : 0);
     this.#written = changeSet;
-    if (!isAlone)
+    if (!isAlone) {
+      this.#stored.clear();
       for (const each of [this.#batch, ...this.#underway.map(({ batch }) => batch)]) each.isOvertaken = true;
+    }
     const editions = [...batch.editions, ...(changes.windows ?? []).map(({ edition }) => edition)];
     if (batch.isOvertaken && editions.length > 0) await windowsAgain(this.#store, editions, changes);
   }

@@ -438,11 +438,11 @@ export interface NewRows extends WithRows {
   readonly rows: readonly AnyRow[];
 }
 
-/** A part as one text, which is moved and forgotten at little cost, for the engine that packed it. */
+/** A part as bytes outside the heap, which are moved and forgotten at little cost, for the engine that packed it. */
 export interface PackedPart {
   /** Of the rows that it puts. */
   readonly ids: readonly string[];
-  readonly text: string;
+  readonly bytes: Uint8Array;
 }
 
 export interface WriteBatch extends WithRows {

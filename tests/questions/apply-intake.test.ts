@@ -428,7 +428,7 @@ describe('an intake', () => {
     expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
   });
 
-  test.each([1, 2])('has windows right where somebody changes a work while batch %i is written', async which => {
+  test.each([1, 2, 5])('has windows right where somebody changes a work while batch %i is written', async which => {
     const store = sqliteStore();
     let batches = 0;
     const besides = slowStore(
@@ -437,10 +437,43 @@ describe('an intake', () => {
       }),
       'after',
     );
-    const records = Array.from({ length: 4 * batchSize }, (_, i) => record(String(i), 'Views', '1764'));
+    const records = Array.from({ length: 9 * batchSize }, (_, i) => record(String(i), 'Views', '1764'));
     await take(besides, records);
     expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
-    expect(batches).toBe(4);
+    expect(batches).toBe(9);
+  });
+
+  test('has windows right where somebody changes a work that batches before have named, and written', async () => {
+    const store = sqliteStore();
+    let batches = 0;
+    const besides = beside(store, async batch => {
+      if (batch.checkpoint !== undefined && ++batches === 2) await changeWork(store);
+    });
+    const records = async function* (): AsyncGenerator<Intention> {
+      for (let i = 0; i < 8 * batchSize; i++) {
+        // What came before is written meanwhile.
+        if (i % batchSize === 1) await setTimeout(100);
+        yield record(String(i), 'Views', '1764');
+      }
+    };
+    await applyIntake(besides, testWorld(79), records(), emptyReport('run'), { intake: 'f', who: 'i', why: 'w' });
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+    expect(batches).toBe(8);
+  });
+
+  test('has windows right where a record of a work itself comes after its editions, and before others', async () => {
+    const store = sqliteStore();
+    const records = Array.from({ length: 9 * batchSize }, (_, i) => record(String(i), 'Views', '1764'));
+    await take(store, records.slice(0, 1));
+    const work: Bundle = {
+      ...record('0', 'Views', '1764'),
+      origin: { source: 'X', key: 'work:Views' },
+      digest: 'of the work',
+      rows: [{ row: { id: '@work', kind: 'Work', form: 'ANNUAL' }, origin: { source: 'X', key: 'work:Views' } }],
+    };
+    const report = await take(store, [...records.slice(1, batchSize), work, ...records.slice(batchSize)]);
+    expect(report).toMatchObject({ edited: 1, differing: 0 });
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
   });
 
   test('works everything out and writes nothing when it is dry', async () => {

@@ -48,6 +48,7 @@ export function flagsOf(datings: readonly CountedDating[]): readonly AnswerFlag[
 
 /** Datings of one group together, any other by itself. */
 function alternatives(datings: readonly CountedDating[]): readonly (readonly CountedDating[])[] {
+  if (datings.every(({ group }) => group === undefined)) return datings.map(dating => [dating]);
   const groups = Map.groupBy(
     datings.map((dating, at) => ({ dating, name: dating.group?.id ?? at })),
     ({ name }) => name,

@@ -103,8 +103,8 @@ export class Writer {
     const moment = last !== undefined && last > given ? last : given;
     const number = Number(this.prepared.of(sql.insertChangeSet).run(moment, ...about).lastInsertRowid);
     const changed = new Changed();
-    for (const text of packed) {
-      const part = unpackPart(text);
+    for (const bytes of packed) {
+      const part = unpackPart(bytes);
       this.#putRows(part, number, changed);
       this.#writeDerived(part);
     }

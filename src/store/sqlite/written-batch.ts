@@ -20,7 +20,7 @@ export interface WrittenBatch extends WrittenPart {
   readonly changeSet: readonly [moment: string, who: string, why: string, batch: string | null];
   readonly keepsMoment: boolean;
   /** Parts that were packed, see `unpackPart`. */
-  readonly packed: readonly string[];
+  readonly packed: readonly Uint8Array[];
   readonly remove: readonly string[];
   /** Versions that rows of the batch are made from. */
   readonly seen: readonly (readonly [id: string, since: number])[];
@@ -35,7 +35,7 @@ export function writtenBatch(batch: WriteBatch): WrittenBatch {
   return {
     changeSet: [moment, who, why, run ?? null],
     keepsMoment: batch.keepsMoment === true,
-    packed: (batch.packed ?? []).map(({ text }) => text),
+    packed: (batch.packed ?? []).map(({ bytes }) => bytes),
     ...writtenPart(batch.put, batch.windows, batch.origins),
     remove: (batch.remove ?? []).map(({ id }) => id),
     seen: seenVersions(batch),
@@ -55,8 +55,8 @@ export function writtenBatch(batch: WriteBatch): WrittenBatch {
 }
 
 /** A part that was packed, as the writer writes it. What is made of its rows is made there: it has the time. */
-export function unpackPart(text: string): WrittenPart {
-  const { rows, windows, origins } = unpackedPart(text);
+export function unpackPart(bytes: Uint8Array): WrittenPart {
+  const { rows, windows, origins } = unpackedPart(bytes);
   return writtenPart(rows.map(newRow), windows, origins);
 }
 

@@ -34,7 +34,11 @@ export function sqliteStoreInProcess(file: string, gathered?: number): InProcess
     holder.hold();
     return callsOf(held, callOf(holder));
   };
-  const writing = callsOf(database, (_name, args) => writer.write(args[0] as WrittenBatch));
+  const writing = callsOf(database, (_name, args) => {
+    const changeSet = writer.write(args[0] as WrittenBatch);
+    writer.putBackLog();
+    return changeSet;
+  });
   return {
     store: new SqliteStore({ writer: writing, quick: reading, long: reading, words: reading, hold }, 10_000),
     reading: readers,

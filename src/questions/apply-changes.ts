@@ -44,19 +44,26 @@ export async function applyChanges(store: GraphStore, proposed: ProposedChanges)
   const batch = await prepareChanges(store, proposed);
   const receipt = await store.write(batch);
   const editions = (batch.windows ?? []).map(({ edition }) => edition);
-  if (receipt.changeSet > last + 1 && editions.length > 0) await windowsAgain(store, editions, batch);
+  if (receipt.changeSet > last + 1) await windowsAgain(store, editions, batch);
   return receipt;
 }
 
-/** Writes the windows of some editions as they are now, until nothing was written while they were worked out. */
+/**
+ * Writes the windows of some editions, and of those that works have which a batch has rewritten, as they are now, until
+ * nothing was written while they were worked out.
+ */
 export async function windowsAgain(
   store: GraphStore,
   ids: readonly string[],
-  { changeSet }: Pick<WriteBatch, 'changeSet'>,
+  { changeSet, put }: Pick<WriteBatch, 'changeSet' | 'put'>,
 ): Promise<void> {
+  const works = put.flatMap(({ row, isNew }) => (row.kind === 'Work' && isNew !== true ? [row.id] : []));
+  if (ids.length + works.length === 0) return;
   for (;;) {
     const last = await store.lastChangeSet();
-    const rows = (await store.rows(ids)).flatMap(row => (row?.kind === 'Edition' ? [row] : []));
+    const found = await store.linked(works, [{ kind: 'Edition', name: 'work' }]);
+    const touched = new Set([...ids, ...found.flatMap(rows => rows.map(({ id }) => id))]);
+    const rows = (await store.rows([...touched])).flatMap(row => (row?.kind === 'Edition' ? [row] : []));
     const change = { rows, added: new Set<string>(), removed: new Set<string>() };
     const windows = await touchedWindows(store, change, nothingUnderway);
     const receipt = await store.write({ changeSet, put: [], windows });
@@ -64,10 +71,11 @@ export async function windowsAgain(
   }
 }
 
-/** Forms of works that are known; those that the store is asked for are made known. */
+/** Forms of works that are known without a question to the store. */
 export interface KnownForms {
   get(id: string): FormOfWork | undefined;
-  set(id: string, form: FormOfWork): void;
+  /** The store has told it. */
+  told(id: string, form: FormOfWork): void;
 }
 
 /**
@@ -91,7 +99,7 @@ export async function prepareNewRows(
   const found = (await store.rows(unknown)).filter(row => row !== undefined);
   for (const [work, form] of formsOfWorks(found)) {
     forms.set(work, form);
-    works.set(work, form);
+    works.told(work, form);
   }
   const windows = editions.map(edition =>
     editionWindow(edition, forms.get(edition.work), claims.get(edition.id)!, defaultBasis),

@@ -91,8 +91,11 @@ class IntakeRun {
   /** Number of the last change set when the last batch had been written. */
   #written: number | undefined;
   #batch: IntakeBatch;
-  /** Forms of works as the store has them, until somebody changes works. */
-  readonly #stored = new Map<string, FormOfWork>();
+  /**
+   * Forms of works as the store has them, until somebody else has written. It is put away then and not emptied: an answer
+   * of the store that is older than that may still be on its way to it.
+   */
+  #stored = new Map<string, FormOfWork>();
   /** What is being written, oldest first: it is not in the store yet, or just so. */
   readonly #underway: { readonly batch: IntakeBatch; readonly written: Promise<void> }[] = [];
 
@@ -160,7 +163,7 @@ class IntakeRun {
   async #pack(plan: IntakePlan): Promise<void> {
     if (plan.rows.length === 0) return;
     invariant(plan.seen.size === 0, 'what stands alone is new');
-    if (this.#stored.size > mostForms) this.#stored.clear();
+    if (this.#stored.size > mostForms) this.#stored = new Map();
     const part = await prepareNewRows(this.#store, plan, this.#works());
     this.#batch.packed.push(this.#store.pack(part));
     for (const { edition } of part.windows ?? []) this.#batch.editions.push(edition);
@@ -186,7 +189,7 @@ class IntakeRun {
     const stored = this.#stored;
     return {
       get: id => works.findLast(each => each.has(id))?.get(id) ?? stored.get(id),
-      set: (id, form) => {
+      told: (id, form) => {
         stored.set(id, form);
       },
     };
@@ -221,10 +224,10 @@ class IntakeRun {
     const isAlone = changeSet === this.#written! + (packed.length + put.length > 0 ? 1 : 0);
     this.#written = changeSet;
     if (!isAlone) {
-      this.#stored.clear();
+      this.#stored = new Map();
       for (const each of [this.#batch, ...this.#underway.map(({ batch }) => batch)]) each.isOvertaken = true;
     }
     const editions = [...batch.editions, ...(changes.windows ?? []).map(({ edition }) => edition)];
-    if (batch.isOvertaken && editions.length > 0) await windowsAgain(this.#store, editions, changes);
+    if (batch.isOvertaken) await windowsAgain(this.#store, editions, changes);
   }
 }

@@ -173,6 +173,14 @@ async function changeWork(store: GraphStore): Promise<void> {
   });
 }
 
+/** A record of the work "Views" itself, which is of another form by it. */
+const workOfViews: Bundle = {
+  ...record('0', 'Views', '1764'),
+  origin: { source: 'X', key: 'work:Views' },
+  digest: 'of the work',
+  rows: [{ row: { id: '@work', kind: 'Work', form: 'ANNUAL' }, origin: { source: 'X', key: 'work:Views' } }],
+};
+
 describe('an intake', () => {
   test('takes each record once, with what records share made once', async () => {
     const store = memoryStore();
@@ -461,17 +469,76 @@ describe('an intake', () => {
     expect(batches).toBe(8);
   });
 
+  test('has windows right where an answer of the store comes when somebody else has changed what it tells', async () => {
+    const store = sqliteStore();
+    await take(store, [record('0', 'Views', '1764')]);
+    const [work] = await store.byOrigin([{ source: 'X', key: 'work:Views' }]);
+    const asked = Promise.withResolvers<void>();
+    const written = Promise.withResolvers<void>();
+    let [batches, questions] = [0, 0];
+    const writing = beside(store, async batch => {
+      if (batch.checkpoint === undefined || ++batches > 1) return;
+      await asked.promise;
+      await changeWork(store);
+      // What waits for the batch has gone on by then.
+      void batch.after?.then(() => setTimeout(50)).then(written.resolve);
+    });
+    const late = new Proxy(writing, {
+      get: (target, name) => {
+        if (name !== 'rows') return Reflect.get(target, name);
+        return async (ids: readonly string[]) => {
+          const rows = await store.rows(ids);
+          if (ids.includes(work!.id) && ++questions === 1) {
+            asked.resolve();
+            await written.promise;
+          }
+          return rows;
+        };
+      },
+    });
+    const some = (title: string, name: string) =>
+      Array.from({ length: batchSize }, (_, i) => record(`${name}${i}`, title, '1764'));
+    await take(late, [...some('Vases', 'a'), ...some('Views', 'b'), ...some('Views', 'c'), ...some('Views', 'd')]);
+    expect(questions).toBeGreaterThan(0);
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+  });
+
+  test('has windows right where somebody adds an edition of a work before a batch is written that changes it', async () => {
+    const store = sqliteStore();
+    await take(store, [record('0', 'Views', '1764')]);
+    const [work] = await store.byOrigin([{ source: 'X', key: 'work:Views' }]);
+    const edition = { id: 'edition-by-hand', kind: 'Edition', work: work!.id, title: 'Views' } as const;
+    let batches = 0;
+    const besides = beside(store, async batch => {
+      if (batch.checkpoint === undefined || ++batches > 1) return;
+      const changeSet = { who: 'Ada', why: 'seen', moment: '2026-01-02T00:00:00Z' };
+      await applyChanges(store, { rows: [edition], added: new Set([edition.id]), changeSet });
+    });
+    await take(besides, [workOfViews]);
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+  });
+
+  test('has windows right where somebody writes a change of a work that was made before its batch', async () => {
+    const store = sqliteStore();
+    await take(store, [record('0', 'Views', '1764')]);
+    const besides = writingBy(store, async batch => {
+      if (batch.put.length > 0) await take(store, [record('1', 'Views', '1765')]);
+      return store.write(batch);
+    });
+    await changeWork(besides);
+    expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
+  });
+
   test('has windows right where a record of a work itself comes after its editions, and before others', async () => {
     const store = sqliteStore();
     const records = Array.from({ length: 9 * batchSize }, (_, i) => record(String(i), 'Views', '1764'));
     await take(store, records.slice(0, 1));
-    const work: Bundle = {
-      ...record('0', 'Views', '1764'),
-      origin: { source: 'X', key: 'work:Views' },
-      digest: 'of the work',
-      rows: [{ row: { id: '@work', kind: 'Work', form: 'ANNUAL' }, origin: { source: 'X', key: 'work:Views' } }],
-    };
-    const report = await take(store, [...records.slice(1, batchSize), work, ...records.slice(batchSize)]);
+    const slow = writingBy(store, async batch => {
+      await batch.after;
+      await setTimeout(200);
+      return store.write(batch);
+    });
+    const report = await take(slow, [...records.slice(1, batchSize), workOfViews, ...records.slice(batchSize)]);
     expect(report).toMatchObject({ edited: 1, differing: 0 });
     expect(await faultsAndSum(store)).toMatchObject({ faults: [] });
   });

@@ -3,7 +3,7 @@ import { PlatestemmaError } from '../../errors.ts';
 const declared = /^\s*<\?xml[^>]*?encoding\s*=\s*["']([A-Za-z][\w.-]*)["']/;
 
 /**
- * Bytes that are made text at once. What is read of a text keeps it alive: of short ones less is alive at a time, and a
+ * Bytes, or characters, that are given at once. What is read of a text keeps it alive: of short ones less is alive at a time, and a
  * foreign letter makes a short one alone twice as wide.
  */
 const stretch = 16 * 1024;
@@ -18,7 +18,7 @@ export async function* decodeText(input: AsyncIterable<Uint8Array | string>): As
   let decoder: InstanceType<typeof TextDecoder> | undefined;
   for await (const piece of input) {
     if (typeof piece === 'string') {
-      yield piece;
+      for (let at = 0; at < piece.length; at += stretch) yield piece.slice(at, at + stretch);
       continue;
     }
     decoder ??= new TextDecoder(encodingOf(piece));

@@ -15,6 +15,8 @@ export interface BrokenInput {
 /** Most characters between two tags, quotes or comments of an XML file: more is no catalogue record. */
 const longestStretch = 20_000_000;
 const deepest = 1000;
+/** Elements in each other that a record has: itself, a field, a subfield. */
+const elementsDeep = 3;
 /** Errors without a record between them after which the rest is given up. */
 const mostErrors = 1000;
 /** What the parser says of every element after the end of the document, and of an end tag that it had to supply. */
@@ -23,7 +25,8 @@ const endSupplied = 'unexpected close tag';
 
 /** Most characters that wait for the end of a record; what is longer is left to the XML parser. */
 const longestHeld = 65_536;
-const recordEnd = /<\/(?:[A-Za-z_][\w.-]*:)?record>/g;
+const recordEnd = /<\/(?:[A-Za-z_][\w.-]{0,30}:)?record>/g;
+const longestEnd = 50;
 
 /** Turns the text of a MARCXML file, given in pieces, into records and faults. */
 export class MarcxmlParser {
@@ -42,14 +45,18 @@ export class MarcxmlParser {
   #started = false;
   /** What follows a record, and does not end one yet. */
   #held = '';
-  /** Where the XML parser stood when a record ended last. */
-  #endLine = 0;
-  #endColumn = 0;
+  /**
+   * Where the XML parser stood when a record had ended, and after the space and the plain records that followed it. If it
+   * stands there still, it has seen nothing else since: it reads text, and keeps nothing of it.
+   */
+  #betweenLine = 0;
+  #betweenColumn = 0;
   #ending = false;
   readonly #told = new Set<string>();
   givenUp = false;
 
   constructor() {
+    this.#parser.on('xmldecl', ({ version }) => this.#plain.declared(version));
     this.#parser.on('opentag', tag => this.#open(tag));
     this.#parser.on('closetag', tag => this.#close(tag));
     this.#parser.on('text', text => this.#addText(text));
@@ -58,13 +65,12 @@ export class MarcxmlParser {
 
   write(text: string): void {
     if (!this.#started && !this.#beginsAsXml(text)) return;
-    this.#stretch += text.length;
     this.#read(this.#ampersands.write(text));
     if (this.#stretch > longestStretch) this.#giveUp(`more than ${longestStretch} characters without a tag`);
   }
 
   end(): void {
-    this.#parser.write(this.#held + this.#ampersands.end());
+    this.#give(this.#held + this.#ampersands.end());
     this.#held = '';
     this.#ending = true;
     if (this.#record !== undefined && !this.#record.isWrapper) {
@@ -96,40 +102,51 @@ export class MarcxmlParser {
   /** Gives the XML parser all but the records that are written plainly and follow another record. */
   #read(more: string): void {
     const text = this.#held + more;
-    if (this.#held !== '' && text.length < longestHeld && !more.includes('>')) {
-      this.#held = text;
-      return;
+    if (this.#held !== '' && text.length < longestHeld) {
+      recordEnd.lastIndex = Math.max(0, this.#held.length - longestEnd);
+      if (!recordEnd.test(text)) {
+        this.#held = text;
+        return;
+      }
     }
     this.#held = '';
     for (let at = 0; at < text.length && !this.givenUp; ) {
       if (this.#isBetweenRecords) at = this.#readPlain(text, at);
       recordEnd.lastIndex = at;
-      const end = recordEnd.test(text) ? recordEnd.lastIndex : text.length;
+      const end = this.#plain.isOfUse && recordEnd.test(text) ? recordEnd.lastIndex : text.length;
       if (end === text.length && this.#isBetweenRecords && end - at < longestHeld) {
         this.#held = text.slice(at);
         return;
       }
-      this.#parser.write(text.slice(at, end));
-      // The parser keeps it until it sees whether a line feed follows.
-      if (text[end - 1] === '\r') this.#endLine = 0;
+      this.#give(text.slice(at, end));
       at = end;
     }
   }
 
+  #give(text: string): void {
+    this.#stretch += text.length;
+    this.#parser.write(text);
+    // The parser keeps a carriage return, and half a character, until it sees what follows.
+    if (/[\r\uD800-\uDBFF]$/.test(text)) this.#betweenLine = 0;
+  }
+
   get #isBetweenRecords(): boolean {
-    return this.#depth > 0 && this.#endLine === this.#parser.line && this.#endColumn === this.#parser.column;
+    const { line, column } = this.#parser;
+    const isDeep = this.#depth + elementsDeep > deepest;
+    const isUnseen = this.#betweenLine === line && this.#betweenColumn === column;
+    return this.#plain.isOfUse && this.#depth > 0 && !isDeep && isUnseen;
   }
 
   /** @returns the place after the records that follow and are written plainly, and the space after them */
   #readPlain(text: string, from: number): number {
     for (let at = from; ; ) {
       const begin = afterSpace(text, at);
+      this.#stretch = begin < text.length ? 0 : this.#stretch + begin - at;
       this.#pass(text, at, begin);
       const read = this.#plain.read(text, begin, this.#parser.line);
       if (read === undefined) return begin;
       this.#release();
       this.#errors = 0;
-      this.#stretch = 0;
       this.#record = read.builder;
       this.#finish();
       this.#pass(text, begin, read.end);
@@ -138,13 +155,13 @@ export class MarcxmlParser {
   }
 
   #pass(text: string, from: number, to: number): void {
-    this.#parser.pass(text, from, to);
-    this.#recordEnded();
+    this.#parser.pass(text.slice(from, to));
+    this.#markBetween();
   }
 
-  #recordEnded(): void {
-    this.#endLine = this.#parser.line;
-    this.#endColumn = this.#parser.column;
+  #markBetween(): void {
+    this.#betweenLine = this.#parser.line;
+    this.#betweenColumn = this.#parser.column;
   }
 
   #open(tag: SaxesTagPlain): void {
@@ -190,7 +207,7 @@ export class MarcxmlParser {
         this.#record?.closeField();
         return;
       case 'record':
-        this.#recordEnded();
+        this.#markBetween();
         this.#finish();
         return;
       default:

@@ -12,6 +12,17 @@ export interface PlainRecord {
  */
 export class PlainRecords {
   #elements = new Elements('');
+  #isOfUse = true;
+
+  /** What stands for itself is so in XML 1.0; in later versions more characters end a line, or may not stand in a file. */
+  get isOfUse(): boolean {
+    return this.#isOfUse;
+  }
+
+  /** @param version of XML that the file declares */
+  declared(version: string | undefined): void {
+    this.#isOfUse = version === '1.0';
+  }
 
   /**
    * @param at place where the record begins
@@ -29,7 +40,7 @@ export class PlainRecords {
   }
 }
 
-const begin = /<((?:[A-Za-z_][\w.-]*:)?)record>/y;
+const begin = /<((?:[A-Za-z_][\w.-]{0,30}:)?)record>/y;
 const tag = '[0-9A-Za-z]{3}';
 /** An attribute of one character that stands for itself. */
 const one = "[ !#-%'-;=-~]";
@@ -64,7 +75,7 @@ class Elements {
     return undefined;
   }
 
-  /** Attributes are as long in every element: they are found from the end of the tag. */
+  /** Attributes are found from the end of the tag: ` tag="245" ind1="1" ind2="0">` is as long in every field. */
   #readField(text: string, start: number, builder: RecordBuilder): number | undefined {
     builder.openField(text.slice(start - 23, start - 20), text[start - 12], text[start - 3]);
     for (let at = afterSpace(text, start); ; ) {
@@ -111,7 +122,7 @@ class Element {
   }
 }
 
-const space = /(?:[ \t\n]|\r\n)*/y;
+const space = /[ \t\n]*(?:\r\n[ \t\n]*)*/y;
 
 export function afterSpace(text: string, at: number): number {
   space.lastIndex = at;

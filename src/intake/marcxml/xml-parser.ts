@@ -24,12 +24,12 @@ export class XmlParser extends SaxesParser<Options> {
   }
 
   /** Goes past text that need not be parsed, without characters beyond U+FFFF. */
-  pass(text: string, from: number, to: number): void {
-    let begun = from - this.column;
-    for (let at = text.indexOf('\n', from); at >= 0 && at < to; at = text.indexOf('\n', at + 1)) {
+  pass(text: string): void {
+    let begun = -this.column;
+    for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
       this.line++;
       begun = at + 1;
     }
-    this.column = to - begun;
+    this.column = text.length - begun;
   }
 }

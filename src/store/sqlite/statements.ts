@@ -90,7 +90,7 @@ export const sql = {
   putFoldVersion: "INSERT OR REPLACE INTO derived (name, version) VALUES ('fold', ?)",
   foldVersion: "SELECT version FROM derived WHERE name = 'fold'",
   pageBytes: 'PRAGMA page_size',
-  // A version of SQLite that does not know NOOP puts back what it can: the log is short then.
+  // A version of SQLite that does not know NOOP puts back what it can.
   lengthOfLog: 'PRAGMA wal_checkpoint(NOOP)',
   bytes: 'SELECT page_count * page_size FROM pragma_page_count(), pragma_page_size()',
 } as const;

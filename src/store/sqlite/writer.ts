@@ -88,8 +88,8 @@ export class Writer {
    * a tenth of a second: one that reads for long holds it open, and the next write tries again.
    */
   putBackLog(): void {
-    const [, pages, putBack] = this.prepared.first<[busy: number, pages: number, putBack: number]>(sql.lengthOfLog)!;
-    if ((pages - putBack) * this.#pageBytes <= logBytes) return;
+    const [, pages] = this.prepared.first<[busy: number, pages: number]>(sql.lengthOfLog)!;
+    if (pages * this.#pageBytes <= logBytes) return;
     this.#database.exec('PRAGMA busy_timeout = 100');
     try {
       this.#database.exec('PRAGMA wal_checkpoint(RESTART)');

@@ -1,6 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
+import { setTimeout as pause } from 'node:timers/promises';
+import { Worker } from 'node:worker_threads';
 import { describe, expect, test } from 'vitest';
 import { openSqliteStore } from '../../../src/store/sqlite/open.ts';
 import { batchOf, plate } from '../../support/store-rows.ts';
@@ -59,3 +61,35 @@ test('the log is put back as it grows, also while others read', async () => {
   expect(greatest).toBeLessThan(90_000_000);
   await store.close();
 });
+
+test('the log stays short beside somebody who reads for longer than the writer waits, and rests now and then', async () => {
+  const file = temporaryStore();
+  const store = await openSqliteStore(file, { create: true });
+  const reader = new Worker(
+    `const { DatabaseSync } = require('node:sqlite');
+    const { workerData: file } = require('node:worker_threads');
+    const store = new DatabaseSync(file, { readOnly: true });
+    const rest = new Int32Array(new SharedArrayBuffer(4));
+    for (;;) {
+      store.exec('BEGIN');
+      store.prepare('SELECT count(*) FROM node').get();
+      Atomics.wait(rest, 0, 0, 300);
+      store.exec('COMMIT');
+      Atomics.wait(rest, 0, 0, 100);
+    }`,
+    { eval: true, workerData: file },
+  );
+  let greatest = 0;
+  for (let batch = 0; batch < 60; batch++) {
+    const plates = Array.from({ length: 50 }, (_, i) =>
+      plate(`${batch}-${i}`, { lettering: 'abcdefgh '.repeat(9000) }),
+    );
+    await store.write(batchOf(plates));
+    await pause(40);
+    greatest = Math.max(greatest, (await store.facts()).logBytes!);
+  }
+  await reader.terminate();
+  expect((await store.facts()).bytes).toBeGreaterThan(200_000_000);
+  expect(greatest).toBeLessThan(90_000_000);
+  await store.close();
+}, 60_000);

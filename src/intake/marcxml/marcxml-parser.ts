@@ -127,7 +127,7 @@ export class MarcxmlParser {
     this.#stretch += text.length;
     this.#parser.write(text);
     // The parser keeps a carriage return, and half a character, until it sees what follows.
-    if (/[\r\uD800-\uDBFF]$/.test(text)) this.#betweenLine = 0;
+    if (/[\r\uD800-\uDBFF]/.test(text.slice(-1))) this.#betweenLine = 0;
   }
 
   get #isBetweenRecords(): boolean {

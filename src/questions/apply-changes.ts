@@ -2,7 +2,7 @@ import { defaultBasis } from '../domain/model/counted.ts';
 import { foundBy } from '../domain/model/found-by.ts';
 import type { AnyClaim, AnyRow, RecordOf } from '../domain/model/row.ts';
 import type { EditionWindow, GraphStore, NewRows, WriteBatch, WriteReceipt } from '../store/graph-store.ts';
-import { editionWindow, type FormOfWork, windowLinks } from './edition-window.ts';
+import { editionWindow, type FormOfWork, namedForWindow, windowLinks } from './edition-window.ts';
 
 export interface ProposedChanges extends Omit<WriteBatch, 'put' | 'windows'> {
   /** New rows, and new versions of old ones. */
@@ -90,8 +90,8 @@ export async function prepareNewRows(
   const claims = new Map<string, AnyClaim[]>();
   for (const row of rows) if (row.kind === 'Edition') claims.set(row.id, []);
   for (const row of rows) {
-    for (const link of windowLinks)
-      if (link.kind === row.kind) claims.get(linkedId(row, link.name))?.push(row as AnyClaim);
+    const named = namedForWindow(row);
+    if (named !== undefined) claims.get(named)?.push(row as AnyClaim);
   }
   const editions = rows.filter(row => row.kind === 'Edition');
   const forms = new Map(editions.map(({ work }) => [work, works.get(work)]));
@@ -164,8 +164,8 @@ async function touchedEditions(
   const before = await store.rows([...rewritten.map(row => row.id), ...removed]);
   const named = new Set<string>();
   for (const row of [...rows, ...before]) {
-    if (row === undefined) continue;
-    for (const link of windowLinks) if (link.kind === row.kind) named.add(linkedId(row, link.name));
+    const id = row && namedForWindow(row);
+    if (id !== undefined) named.add(id);
   }
   const missing = [...named].filter(id => id.startsWith('edition-') && !editions.has(id));
   // What is said of them may be underway.
@@ -200,9 +200,8 @@ async function claimsOfEditions(
     }
   });
   for (const row of changed.values()) {
-    for (const link of windowLinks) {
-      if (link.kind === row.kind) claims.get(linkedId(row, link.name))?.set(row.id, row as AnyClaim);
-    }
+    const named = namedForWindow(row);
+    if (named !== undefined) claims.get(named)?.set(row.id, row as AnyClaim);
   }
   return editions.map(edition => [...claims.get(edition.id)!.values()]);
 }
@@ -223,9 +222,4 @@ async function worksOfEditions(
   }
   for (const row of await store.rows([...missing])) if (row?.kind === 'Work') works.set(row.id, row);
   return works;
-}
-
-function linkedId(row: AnyRow, name: string): string {
-  const id = (row as unknown as Readonly<Record<string, unknown>>)[name];
-  return typeof id === 'string' ? id : '';
 }

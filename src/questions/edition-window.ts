@@ -1,5 +1,5 @@
 import type { Basis } from '../domain/model/counted.ts';
-import type { AnyClaim, RecordOf } from '../domain/model/row.ts';
+import type { AnyClaim, AnyRow, RecordOf } from '../domain/model/row.ts';
 import { type DatingAsWritten, plainWindow } from '../domain/reach/plain-window.ts';
 import { imprintClass } from '../domain/reach/published-window.ts';
 import type { EditionTraits, EditionWindow, Via, WindowKey } from '../store/graph-store.ts';
@@ -14,6 +14,19 @@ export const windowLinks: readonly Via[] = [
   { kind: 'Imprint', name: 'edition' },
   { kind: 'Access', name: 'what' },
 ];
+
+const rolesOfWindows: ReadonlyMap<string, string> = new Map(windowLinks.map(({ kind, name }) => [kind, name]));
+
+/** Role in which a claim of a kind names the edition whose window is made from it; undefined of other kinds. */
+export function roleOfWindow(kind: string): string | undefined {
+  return rolesOfWindows.get(kind);
+}
+
+/** What a claim names in that role, which may be no edition; undefined of other rows. */
+export function namedForWindow(row: AnyRow): string | undefined {
+  const role = roleOfWindow(row.kind);
+  return role === undefined ? undefined : (row as unknown as Readonly<Record<string, string | undefined>>)[role];
+}
 
 /** What a window rests on of the work. */
 export type FormOfWork = Pick<RecordOf<'Work'>, 'form'>;

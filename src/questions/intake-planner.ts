@@ -3,7 +3,7 @@ import type { AnyClaim, AnyRow, Origin } from '../domain/model/row.ts';
 import { copied } from '../domain/text/copied.ts';
 import type { Bundle, IntendedLink } from '../intake/intention.ts';
 import type { Arrivals, AwaitedLink, GraphStore, OriginFound } from '../store/graph-store.ts';
-import { windowLinks } from './edition-window.ts';
+import { namedForWindow, roleOfWindow } from './edition-window.ts';
 import { emptyPlan, type IntakeBatch, type IntakePlan } from './intake-batch.ts';
 import { addProblem, addRemark, type IntakeReport } from './intake-report.ts';
 import { OriginCache } from './origin-cache.ts';
@@ -67,16 +67,15 @@ export class IntakePlanner {
   }
 
   #namesNoOther({ origin: own, rows, links }: Bundle, batches: readonly IntakeBatch[]): boolean {
-    if (links.some(({ row }) => windowRoles.has(row.kind))) return false;
+    if (links.some(({ row }) => roleOfWindow(row.kind) !== undefined)) return false;
     const known = new Set<string>();
     for (const { row, origin } of rows) {
       if (row.kind !== 'Edition' || origin === undefined || isSame(origin, own)) continue;
       if (this.#find(origin, batches) !== undefined) known.add(row.id);
     }
     return rows.every(({ row }) => {
-      const role = windowRoles.get(row.kind);
-      if (role === undefined) return true;
-      const id = (row as unknown as Readonly<Record<string, string>>)[role] ?? '';
+      if (roleOfWindow(row.kind) === undefined) return true;
+      const id = namedForWindow(row) ?? '';
       return id.startsWith('@') && !known.has(id);
     });
   }
@@ -231,9 +230,6 @@ export class IntakePlanner {
   }
 }
 
-/** Role in which a claim of a kind names the edition whose window is made from it. */
-const windowRoles: ReadonlyMap<string, string> = new Map(windowLinks.map(({ kind, name }) => [kind, name]));
-
 function isSame(one: Origin, other: Origin): boolean {
   return one.key === other.key && one.source === other.source;
 }
@@ -282,7 +278,7 @@ function waitingFor(
 }
 
 function isOfWindow({ claim }: AwaitedLink): boolean {
-  return windowRoles.has(claim.kind);
+  return roleOfWindow(claim.kind) !== undefined;
 }
 
 /** Whether the same record, its key included, was taken from another source. */

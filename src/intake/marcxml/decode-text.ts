@@ -3,8 +3,8 @@ import { PlatestemmaError } from '../../errors.ts';
 const declared = /^\s*<\?xml[^>]*?encoding\s*=\s*["']([A-Za-z][\w.-]*)["']/;
 
 /**
- * Bytes, or characters, that are given at once. What is read of a text keeps it alive: of short ones less is alive at a time, and a
- * foreign letter makes a short one alone twice as wide.
+ * Bytes, or characters, that are given at once. What is read of a text keeps it alive: of short ones less is alive at a
+ * time, and a foreign letter makes a short one alone twice as wide.
  */
 const stretch = 16 * 1024;
 

@@ -1,7 +1,7 @@
 import type { SaxesTagPlain } from 'saxes';
 import { BareAmpersands, bareAmpersand } from './bare-ampersands.ts';
 import type { MarcRecord } from './marc-record.ts';
-import { afterSpace, PlainRecords } from './plain-record.ts';
+import { afterRecordEnd, afterSpace, longestEnd, PlainRecords } from './plain-record.ts';
 import { RecordBuilder } from './record-builder.ts';
 import { XmlParser } from './xml-parser.ts';
 
@@ -25,8 +25,6 @@ const endSupplied = 'unexpected close tag';
 
 /** Most characters that wait for the end of a record; what is longer is left to the XML parser. */
 const longestHeld = 65_536;
-const recordEnd = /<\/(?:[A-Za-z_][\w.-]{0,30}:)?record>/g;
-const longestEnd = 50;
 
 /** Turns the text of a MARCXML file, given in pieces, into records and faults. */
 export class MarcxmlParser {
@@ -102,18 +100,15 @@ export class MarcxmlParser {
   /** Gives the XML parser all but the records that are written plainly and follow another record. */
   #read(more: string): void {
     const text = this.#held + more;
-    if (this.#held !== '' && text.length < longestHeld) {
-      recordEnd.lastIndex = Math.max(0, this.#held.length - longestEnd);
-      if (!recordEnd.test(text)) {
-        this.#held = text;
-        return;
-      }
+    const from = Math.max(0, this.#held.length - longestEnd);
+    if (this.#held !== '' && text.length < longestHeld && afterRecordEnd(text, from) === undefined) {
+      this.#held = text;
+      return;
     }
     this.#held = '';
     for (let at = 0; at < text.length && !this.givenUp; ) {
       if (this.#isBetweenRecords) at = this.#readPlain(text, at);
-      recordEnd.lastIndex = at;
-      const end = this.#plain.isOfUse && recordEnd.test(text) ? recordEnd.lastIndex : text.length;
+      const end = (this.#plain.isOfUse ? afterRecordEnd(text, at) : undefined) ?? text.length;
       if (end === text.length && this.#isBetweenRecords && end - at < longestHeld) {
         this.#held = text.slice(at);
         return;

@@ -40,7 +40,20 @@ export class PlainRecords {
   }
 }
 
-const begin = /<((?:[A-Za-z_][\w.-]{0,30}:)?)record>/y;
+/** A long one would make expressions too large. */
+const prefixes = '(?:[A-Za-z_][\\w.-]{0,30}:)?';
+const begin = new RegExp(`<(${prefixes})record>`, 'y');
+const recordEnd = new RegExp(`</${prefixes}record>`, 'g');
+
+/** No end tag of a record is longer than so many characters. */
+export const longestEnd = 50;
+
+/** The place after the first end tag of a record from a place on; undefined if there is none. */
+export function afterRecordEnd(text: string, from: number): number | undefined {
+  recordEnd.lastIndex = from;
+  return recordEnd.test(text) ? recordEnd.lastIndex : undefined;
+}
+
 const tag = '[0-9A-Za-z]{3}';
 /** An attribute of one character that stands for itself. */
 const one = "[ !#-%'-;=-~]";

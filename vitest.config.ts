@@ -3,6 +3,9 @@ import { defineConfig } from 'vitest/config';
 /** Tests that share one Neo4j server, which has one database. */
 const withNeo4j = 'tests/**/neo4j/**/*.test.ts';
 
+/** Tests that change the process they run in, or look at its threads: each file has one of its own. The others share modules. */
+const apart = 'tests/{architecture,docker,hostile,store}/**/*.test.ts';
+
 /** Tests that hold on every engine, run once more on that server: see tests/support/describe-on-engines.ts. */
 const onEngines = [
   'tests/story/story.test.ts',
@@ -27,7 +30,11 @@ export default defineConfig({
     hookTimeout: 120_000,
     maxWorkers: 2,
     projects: [
-      { extends: true, test: { name: 'local', include: ['tests/**/*.test.ts'], exclude: [withNeo4j] } },
+      {
+        extends: true,
+        test: { name: 'local', include: ['tests/**/*.test.ts'], exclude: [apart, withNeo4j], isolate: false },
+      },
+      { extends: true, test: { name: 'apart', include: [apart], exclude: [withNeo4j] } },
       {
         extends: true,
         test: {

@@ -55,7 +55,7 @@ describe('random queries find a planted fault', () => {
     '%s',
     async (_fault, faulty) => {
       const asked = await AskedApi.open(store => withMethod(store, faulty(store)));
-      const times = { numRuns: 2_000, seed: 7, endOnFailure: true };
+      const times = { numRuns: 2_000, seed: 3, endOnFailure: true };
       const asking = asked.lawfulFor(times, chance => JSON.stringify(asked.anyQuery(chance)));
       const cause = { message: expect.stringContaining('It does not hold for') };
       await expect(asking).rejects.toMatchObject({ cause });

@@ -563,10 +563,10 @@ describe('an intake', () => {
         i % 3 === 0 ? String(((i * 7) % 2500) + 1) : undefined,
       ),
     );
-    const undisturbed = memoryStore();
+    const undisturbed = sqliteStore();
     const whole = await take(undisturbed, records);
 
-    const broken = memoryStore();
+    const broken = sqliteStore();
     const stop = new AbortController();
     const stopped = async function* (): AsyncGenerator<Intention> {
       for (const [i, each] of records.entries()) {

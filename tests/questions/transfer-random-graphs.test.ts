@@ -45,7 +45,7 @@ describe('random graphs with edits and withdrawals', () => {
     'go from %s to %s, at once or in two goes, and through a file, and stay the same',
     async (from, to) => {
       const seed = seedOfRun();
-      for (let run = 0; run < runs(60, 1000); run++) {
+      for (let run = 0; run < runs(25, 1000); run++) {
         const roll = dice(seed + run);
         const source = engines[from]();
         await fillAtRandom(source, roll);

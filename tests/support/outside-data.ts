@@ -1,4 +1,4 @@
-import { describe } from 'vitest';
+import { describe, test } from 'vitest';
 import { outsidePath } from './outside-path.ts';
 
 /**
@@ -12,9 +12,12 @@ export function outsideData(relative: string): string | undefined {
   return undefined;
 }
 
-/** A `describe` that runs where the named outside file is there, and says why it is skipped where it is not. */
+/**
+ * A `describe` that runs where the named outside file is there, and says why it is skipped where it is not: what it holds
+ * is not looked at then, since it may read the file to list its tests.
+ */
 export function describeWithData(name: string, relative: string, body: (path: string) => void): void {
   const path = outsideData(relative);
-  if (path === undefined) describe.skip(`${name} (skipped: ${relative} is not beside this clone)`, () => body(''));
+  if (path === undefined) test.skip(`${name} (skipped: ${relative} is not beside this clone)`);
   else describe(name, () => body(path));
 }

@@ -6,6 +6,7 @@ import { checksum } from '../../src/questions/export-graph.ts';
 import type { IntakeReport } from '../../src/questions/intake-report.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { openSqliteStore } from '../../src/store/sqlite/open.ts';
+import { days } from '../support/days.ts';
 import { describeWithData } from '../support/outside-data.ts';
 import { libraryFiles, libraryRecords, takeLibrary } from '../support/real-store.ts';
 import { temporaryStore } from '../support/temporary-store.ts';
@@ -77,7 +78,7 @@ describeWithData('the intake of a library', libraryRecords, folder => {
     });
     expect(plain.length).toBeGreaterThan(4500);
     const wrong = plain.filter(
-      ({ year, window }) => window?.first !== dayOf(`${year}-01-01`) || window.last !== dayOf(`${year}-12-31`),
+      ({ year, window }) => window?.first !== days(`${year}-01-01`) || window.last !== days(`${year}-12-31`),
     );
     expect(wrong).toEqual([]);
   });
@@ -139,9 +140,4 @@ function plain(text: string): string {
 /** Letters and digits alone: punctuation before a title proper and at its end is a matter of cataloguing. */
 function letters(text: string): string {
   return text.normalize('NFC').replace(/[^\p{L}\p{N}]/gu, '');
-}
-
-/** Days since 1970 by the clock of JavaScript. */
-function dayOf(date: string): number {
-  return Date.parse(`${date}T00:00:00Z`) / 86_400_000;
 }

@@ -4,6 +4,7 @@ import { askStore } from '../../src/questions/ask-store.ts';
 import type { Lineage, LineageNode } from '../../src/questions/lineage-answer.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
 import { openSqliteStore } from '../../src/store/sqlite/open.ts';
+import { days } from '../support/days.ts';
 import { describeWithData } from '../support/outside-data.ts';
 import { temporaryStore } from '../support/temporary-store.ts';
 import { testWorld } from '../support/test-world.ts';
@@ -73,11 +74,11 @@ describeWithData('twenty prints after named artists', 'prints-after', folder => 
       expect(dates('PUBLISHED').filter(date => date !== undefined)).toEqual(
         expected.published === undefined ? [] : [expected.published],
       );
-      const last = expected.madeBy === undefined ? undefined : dayOf(expected.madeBy);
+      const last = expected.madeBy === undefined ? undefined : days(expected.madeBy);
       if (expected.published === undefined || last !== undefined) {
         expect(node.made.hi).toBe(last);
         expect(lineage.nodes.find(({ record }) => record === artwork.id)?.made.hi).toBe(last);
-      } else expect(node.made.hi).toBeGreaterThanOrEqual(dayOf(`${expected.published.slice(0, 4)}-12-31`));
+      } else expect(node.made.hi).toBeGreaterThanOrEqual(days(`${expected.published.slice(0, 4)}-12-31`));
     });
 
     test('does not say whether it is in reverse, and nothing contradicts itself', () => {
@@ -107,7 +108,7 @@ describeWithData('twenty prints after named artists', 'prints-after', folder => 
     const lineage = await askStore(store).lineage({ of: print.id, towards: 'SOURCES' });
     const matrix = lineage.nodes.find(({ record }) => record === found?.id);
     expect(new Set(lineage.nodes.map(({ record }) => record))).toEqual(new Set([print.id, artwork.id, found?.id]));
-    expect(matrix).toMatchObject({ depth: 1, handedness: 'REVERSED', made: { hi: dayOf('1830-12-31') } });
+    expect(matrix).toMatchObject({ depth: 1, handedness: 'REVERSED', made: { hi: days('1830-12-31') } });
     expect(lineage.contradictions).toEqual([]);
   });
 });
@@ -155,9 +156,4 @@ async function namesOf(store: GraphStore, record: AnyRow, role?: string): Promis
       return claim.role === role ? name : `${name} as ${claim.role}`;
     })
     .toSorted();
-}
-
-/** Days since 1970 by the clock of JavaScript. */
-function dayOf(date: string): number {
-  return Date.parse(`${date}T00:00:00Z`) / 86_400_000;
 }

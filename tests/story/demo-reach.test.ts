@@ -3,9 +3,10 @@ import { formatDay } from '../../src/domain/dates/calendar.ts';
 import { askStore } from '../../src/questions/ask-store.ts';
 import type { Questions, Reach, ReachAsked } from '../../src/questions/questions.ts';
 import type { GraphStore } from '../../src/store/graph-store.ts';
+import { days } from '../support/days.ts';
 import { demoStore } from '../support/demo-store.ts';
 import { describeOnEngines, type Engine } from '../support/describe-on-engines.ts';
-import { days, editionsOf, rowOf } from './reach-answers.ts';
+import { editionsOf, rowOf } from './reach-answers.ts';
 
 const page = { first: 25 };
 const dish: ReachAsked = { piece: 'piece-shore-dish', page };

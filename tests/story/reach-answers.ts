@@ -11,8 +11,3 @@ export function rowOf(answer: Reach, edition: string): ReachRow {
 export function editionsOf(answer: Reach): readonly string[] {
   return answer.rows.items.map(({ item }) => item.edition);
 }
-
-/** Days since 1970 by the clock of JavaScript, apart from our own calendar. */
-export function days(date: string): number {
-  return Date.parse(`${date}T00:00:00Z`) / 86_400_000;
-}

@@ -1,4 +1,5 @@
-import { days, rowOf } from '../reach-answers.ts';
+import { days } from '../../support/days.ts';
+import { rowOf } from '../reach-answers.ts';
 import { makersOf, nodeOf, placesOf, rowOfKind, rowsOfKind, sourcesOf, stepsOf } from './lineage-told.ts';
 import { type Sentence, type Told, withdrawn } from './sentence.ts';
 

@@ -1,4 +1,4 @@
-import { days } from '../reach-answers.ts';
+import { days } from '../../support/days.ts';
 import { madeOf, makersOf, nodeOf, placesOf, rowOfKind, rowsOfKind, sourcesOf, stepsOf } from './lineage-told.ts';
 import type { Sentence, Told } from './sentence.ts';
 

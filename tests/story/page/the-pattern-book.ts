@@ -1,5 +1,6 @@
 import type { PlateFate } from '../../../src/domain/descent/editions-plates.ts';
-import { days, rowOf } from '../reach-answers.ts';
+import { days } from '../../support/days.ts';
+import { rowOf } from '../reach-answers.ts';
 import { rowOfKind, rowsOfKind, sourcesOf } from './lineage-told.ts';
 import { type Sentence, type Told, withdrawn } from './sentence.ts';
 

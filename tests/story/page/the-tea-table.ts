@@ -1,4 +1,4 @@
-import { days } from '../reach-answers.ts';
+import { days } from '../../support/days.ts';
 import { madeOf, nodeOf, rowOfKind, rowsOfKind, sourcesOf, stepsOf } from './lineage-told.ts';
 import { type Sentence, withdrawn } from './sentence.ts';
 

@@ -1,5 +1,5 @@
 import type { Questions } from '../../../src/questions/questions.ts';
-import { days } from '../reach-answers.ts';
+import { days } from '../../support/days.ts';
 import { rowOfKind, sourcesOf, stepsOf } from './lineage-told.ts';
 import type { Sentence } from './sentence.ts';
 
